@@ -1,0 +1,38 @@
+namespace Formwright.Curves;
+
+/// <summary>Why an outline can't be made of its features.</summary>
+public enum OutlineFault
+{
+    /// <summary>A length, station or width that is not a sensible size (0 or less, or beyond 10 m).</summary>
+    SizeOutOfRange,
+
+    /// <summary>The station does not lie after the one before it.</summary>
+    StationOutOfOrder,
+
+    /// <summary>The station lies at or beyond the tail.</summary>
+    BeyondTail,
+
+    /// <summary>The waist is not narrower than a bout; the limit is the narrower bout.</summary>
+    WaistNotNarrower,
+
+    /// <summary>A flat is not narrower than the bout beside it.</summary>
+    FlatTooWide,
+
+    /// <summary>A flat and a radius are asked for at the same end.</summary>
+    FlatAndRadius,
+
+    /// <summary>The fixed radius lets no fair curve through; the limit is the radius of the fair curve without it.</summary>
+    RadiusOutOfReach,
+
+    /// <summary>The fair curve through all features has no bout (or no waist) here: it bends the other way.</summary>
+    NoTurn,
+
+    /// <summary>The curve between this feature and the next would loop or cross itself.</summary>
+    Loop,
+
+    /// <summary>The curve would cross the centreline between this feature and the next.</summary>
+    CrossesCentreline,
+
+    /// <summary>No curve was found between this feature and the next within the allowed work.</summary>
+    NotFound,
+}

@@ -73,6 +73,7 @@ public sealed partial class Chain
         new(segments.Select(segment => segment.Scaled(factor)), IsClosed);
 
     /// <summary>This open chain followed by another that starts where it ends.</summary>
+    /// <param name="next">The chain that follows.</param>
     /// <param name="isClosed">The other ends where this one starts.</param>
     public Chain FollowedBy(Chain next, bool isClosed = false)
     {

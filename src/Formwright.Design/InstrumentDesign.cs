@@ -1,0 +1,37 @@
+using Formwright.Design.Reading;
+using Formwright.Design.Sections;
+
+namespace Formwright.Design;
+
+/// <summary>A whole design as the file states it: checked key by key, lengths in mm. What it implies is computed by the stages after it.</summary>
+public sealed record InstrumentDesign(
+    IdentityDesign Identity,
+    OutlineDesign Outline,
+    SoundholeDesign Soundhole,
+    IReadOnlyList<HarmonicBarDesign> HarmonicBars,
+    SoundboardDesign Soundboard,
+    DomeDesign Dome,
+    RibsDesign Ribs,
+    NeckDesign Neck,
+    WorkboardDesign Workboard,
+    MouldDesign Mould,
+    TemplatesDesign Templates,
+    SheetsDesign Sheets
+)
+{
+    internal static InstrumentDesign Read(TableReader root) =>
+        new(
+            IdentityDesign.Read(root.Table("instrument")),
+            OutlineDesign.Read(root.Table("outline")),
+            SoundholeDesign.Read(root.Table("soundhole")),
+            [.. root.Tables("harmonic_bars").Select(HarmonicBarDesign.Read)],
+            SoundboardDesign.Read(root.Table("soundboard")),
+            DomeDesign.Read(root.Table("dome")),
+            RibsDesign.Read(root.Table("ribs")),
+            NeckDesign.Read(root.Table("neck")),
+            WorkboardDesign.Read(root.Table("workboard")),
+            MouldDesign.Read(root.Table("mould")),
+            TemplatesDesign.Read(root.Table("templates")),
+            SheetsDesign.Read(root.Table("sheets"))
+        );
+}

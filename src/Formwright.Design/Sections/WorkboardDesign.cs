@@ -1,0 +1,36 @@
+using Formwright.Design.Reading;
+
+namespace Formwright.Design.Sections;
+
+/// <summary><c>[workboard]</c>: the board that the instrument lies on, face down.</summary>
+/// <param name="MarginMm">Board outside the outline all round, mm.</param>
+/// <param name="ThicknessMm">Thickness of the board, mm.</param>
+/// <param name="Relief">How it clears the dome.</param>
+/// <param name="ClearanceMm">How much deeper than the dome the relief is at its deepest, mm.</param>
+/// <param name="ContourStepMm">Step between drawn contours, mm.</param>
+/// <param name="NeckWidthMm">Width of the neck part of the board, mm.</param>
+/// <param name="BeyondNutMm">How far the board reaches past the nut, for the head, mm.</param>
+/// <param name="JoinRadiusMm">Radius where the neck part runs into the body part, mm.</param>
+public sealed record WorkboardDesign(
+    double MarginMm,
+    double ThicknessMm,
+    ReliefMethod Relief,
+    double ClearanceMm,
+    double ContourStepMm,
+    double NeckWidthMm,
+    double BeyondNutMm,
+    double JoinRadiusMm
+)
+{
+    internal static WorkboardDesign Read(TableReader table) =>
+        new(
+            table.Length("margin", 50, 5, 200),
+            table.Length("thickness", 30, 6, 100),
+            table.Choice("relief", ReliefMethod.Carved),
+            table.Length("clearance", 0.3, 0, 5),
+            table.Length("contour_step", 0.5, 0.05, 5),
+            table.Length("neck_width", 110, 30, 300),
+            table.Length("beyond_nut", 40, 0, 400),
+            table.Length("join_radius", 40, 0, 200)
+        );
+}

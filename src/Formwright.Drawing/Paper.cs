@@ -1,0 +1,73 @@
+using System.Globalization;
+
+namespace Formwright.Drawing;
+
+/// <summary>A size of paper.</summary>
+/// <param name="Name">As it is written on the sheet.</param>
+/// <param name="WidthMm">Along the lower edge.</param>
+/// <param name="HeightMm">Along the left edge.</param>
+public sealed record Paper(string Name, double WidthMm, double HeightMm)
+{
+    private const double LargestMm = 5000;
+
+    /// <summary>ISO 216, upright.</summary>
+    public static Paper A0 { get; } = new("A0", 841, 1189);
+
+    /// <summary>ISO 216, upright.</summary>
+    public static Paper A1 { get; } = new("A1", 594, 841);
+
+    /// <summary>ISO 216, upright.</summary>
+    public static Paper A2 { get; } = new("A2", 420, 594);
+
+    /// <summary>ISO 216, upright.</summary>
+    public static Paper A3 { get; } = new("A3", 297, 420);
+
+    /// <summary>ISO 216, upright.</summary>
+    public static Paper A4 { get; } = new("A4", 210, 297);
+
+    /// <summary>On its side.</summary>
+    public Paper Turned() => this with { WidthMm = HeightMm, HeightMm = WidthMm };
+
+    /// <summary>A size of one's own, as for a roll: named by its two figures.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A side below 100 mm, above 5 m, or not a number.</exception>
+    public static Paper Of(double widthMm, double heightMm)
+    {
+        Check(widthMm, nameof(widthMm));
+        Check(heightMm, nameof(heightMm));
+        return new Paper(
+            string.Create(CultureInfo.InvariantCulture, $"{widthMm:0.#} × {heightMm:0.#}"),
+            widthMm,
+            heightMm
+        );
+    }
+
+    /// <summary>The smallest of A4 to A0, upright or on its side, whose drawing area holds a drawing of this size; else one of its own.</summary>
+    public static Paper Holding(Size drawing)
+    {
+        foreach (Paper paper in new[] { A4, A3, A2, A1, A0 })
+        {
+            foreach (Paper way in new[] { paper, paper.Turned() })
+            {
+                Curves.Box area = new Sheet(TitleBlock.Empty, way).Area;
+                if (drawing.WidthMm <= area.WidthMm && drawing.HeightMm <= area.HeightMm)
+                {
+                    return way;
+                }
+            }
+        }
+
+        Curves.Box room = new Sheet(TitleBlock.Empty, A0).Area;
+        return Of(
+            Math.Ceiling(drawing.WidthMm + A0.WidthMm - room.WidthMm),
+            Math.Ceiling(drawing.HeightMm + A0.HeightMm - room.HeightMm)
+        );
+    }
+
+    private static void Check(double sideMm, string name)
+    {
+        if (!(sideMm >= 100 && sideMm <= LargestMm))
+        {
+            throw new ArgumentOutOfRangeException(name, sideMm, "A sheet is 100 to 5000 mm.");
+        }
+    }
+}

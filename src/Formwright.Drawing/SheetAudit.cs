@@ -1,0 +1,201 @@
+using System.Globalization;
+using Formwright.Curves;
+
+namespace Formwright.Drawing;
+
+/// <summary>
+/// Looks at a sheet as the head of a drawing office would: texts on texts or on outlines, texts and views outside the
+/// frame, dimensions of nothing, characters that the face lacks. Independent of how the items lay themselves out: it
+/// sees the finished marks only. Boxes of letters are compared by the separating axes of convex polygons.
+/// </summary>
+public static class SheetAudit
+{
+    private const double TouchMm = 0.15;
+    private static readonly HashSet<string> Outlines =
+    [
+        LineStyle.Outline.Layer,
+        LineStyle.Cut.Layer,
+        LineStyle.Pocket.Layer,
+    ];
+
+    /// <summary>All flaws of a sheet, those that the items reported first; empty for a sheet that may leave the office.</summary>
+    public static IReadOnlyList<SheetFlaw> Of(Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return Of(sheet.Draw());
+    }
+
+    /// <inheritdoc cref="Of(Sheet)"/>
+    public static IReadOnlyList<SheetFlaw> Of(DrawnSheet drawn)
+    {
+        ArgumentNullException.ThrowIfNull(drawn);
+        List<SheetFlaw> flaws = [.. drawn.Flaws];
+        Text[] texts = [.. drawn.Marks.OfType<TextMark>().Select(mark => new Text(mark))];
+        OnTexts(texts, flaws);
+        OnOutlines(texts, drawn.Marks, flaws);
+        Box frame = drawn.Sheet.Frame;
+        Box paper = drawn.Sheet.PaperBox.Grown(-4);
+        Box title = drawn.Sheet.TitleBlockBox.Grown(-TouchMm);
+        foreach (Text text in texts)
+        {
+            // The vertical bar's own text stands in the filing border.
+            Box limit =
+                text.Mark.Style == TextStyle.Small && text.Box.RightMm < frame.LeftMm
+                    ? paper
+                    : frame;
+            if (!limit.Holds(text.Box, TouchMm))
+            {
+                flaws.Add(new(SheetFlawKind.TextOutsideFrame, text.Mark.Text, text.Mark.Start));
+            }
+
+            foreach (char c in text.Mark.Text.Distinct())
+            {
+                if (!Typeface.Of(text.Mark.Style.Weight).Has(c))
+                {
+                    string code = ((int)c).ToString("X4", CultureInfo.InvariantCulture);
+                    flaws.Add(
+                        new(
+                            SheetFlawKind.MissingCharacter,
+                            $"U+{code} in: {text.Mark.Text}",
+                            text.Mark.Start
+                        )
+                    );
+                }
+            }
+        }
+
+        foreach ((string name, Box box) in drawn.Views)
+        {
+            if (!box.IsEmpty && (!frame.Holds(box, TouchMm) || box.Overlaps(title)))
+            {
+                flaws.Add(new(SheetFlawKind.ViewOutsideFrame, name, box.Centre));
+            }
+        }
+
+        return flaws;
+    }
+
+    private sealed class Text
+    {
+        public Text(TextMark mark)
+        {
+            Mark = mark;
+            Corners = mark.Corners();
+            Box = Corners.Aggregate(Box.Empty, static (box, corner) => box.With(corner));
+        }
+
+        public TextMark Mark { get; }
+
+        public IReadOnlyList<Point> Corners { get; }
+
+        public Box Box { get; }
+    }
+
+    private static void OnTexts(Text[] texts, List<SheetFlaw> flaws)
+    {
+        Text[] sorted = [.. texts.OrderBy(t => t.Box.LeftMm)];
+        for (int i = 0; i < sorted.Length; i++)
+        {
+            for (int k = i + 1; k < sorted.Length; k++)
+            {
+                if (sorted[k].Box.LeftMm > sorted[i].Box.RightMm)
+                {
+                    break;
+                }
+
+                if (Meet(sorted[i].Corners, sorted[k].Corners))
+                {
+                    flaws.Add(
+                        new(
+                            SheetFlawKind.TextOnText,
+                            $"'{sorted[i].Mark.Text}' and '{sorted[k].Mark.Text}'",
+                            sorted[i].Mark.Start
+                        )
+                    );
+                }
+            }
+        }
+    }
+
+    private static void OnOutlines(Text[] texts, IReadOnlyList<Mark> marks, List<SheetFlaw> flaws)
+    {
+        HashSet<Text> reported = [];
+        foreach (StrokeMark stroke in marks.OfType<StrokeMark>())
+        {
+            if (!Outlines.Contains(stroke.Layer))
+            {
+                continue;
+            }
+
+            IReadOnlyList<Point> points = stroke.Shape.Flatten(0.1);
+            int count = stroke.Shape.Closed ? points.Count : points.Count - 1;
+            for (int i = 0; i < count; i++)
+            {
+                Point a = points[i];
+                Point b = points[(i + 1) % points.Count];
+                Box box = Box.Empty.With(a).With(b);
+                foreach (Text text in texts)
+                {
+                    if (
+                        text.Box.Grown(TouchMm).Overlaps(box.Grown(TouchMm))
+                        && !reported.Contains(text)
+                        && Meet(text.Corners, [a, b])
+                    )
+                    {
+                        reported.Add(text);
+                        flaws.Add(
+                            new(SheetFlawKind.TextOnOutline, text.Mark.Text, text.Mark.Start)
+                        );
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Whether two convex polygons (or a polygon and a segment) share more than a touch.</summary>
+    private static bool Meet(IReadOnlyList<Point> a, IReadOnlyList<Point> b)
+    {
+        return !Separated(a, b) && !Separated(b, a);
+
+        static bool Separated(IReadOnlyList<Point> edges, IReadOnlyList<Point> other)
+        {
+            for (int i = 0; i < edges.Count; i++)
+            {
+                Vector edge = edges[(i + 1) % edges.Count] - edges[i];
+                double length = edge.Length;
+                if (length < 1e-9)
+                {
+                    continue;
+                }
+
+                Vector normal = edge.Left * (1 / length);
+                (double lowA, double highA) = Along(edges, normal);
+                (double lowB, double highB) = Along(other, normal);
+                if (highA <= lowB + TouchMm || highB <= lowA + TouchMm)
+                {
+                    // A segment has no thickness: only a true gap separates along its own normal.
+                    if (edges.Count > 2 || highA <= lowB || highB <= lowA)
+                    {
+                        return true;
+                    }
+                }
+            }
+
+            return false;
+        }
+
+        static (double Low, double High) Along(IReadOnlyList<Point> points, Vector direction)
+        {
+            double low = double.PositiveInfinity;
+            double high = double.NegativeInfinity;
+            foreach (Point point in points)
+            {
+                double at = (point - Point.Origin).Dot(direction);
+                low = Math.Min(low, at);
+                high = Math.Max(high, at);
+            }
+
+            return (low, high);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+namespace Formwright.Drawing;
+
+/// <summary>What the drawing office would send back.</summary>
+public enum SheetFlawKind
+{
+    /// <summary>A text lies on another.</summary>
+    TextOnText,
+
+    /// <summary>A text lies across an outline.</summary>
+    TextOnOutline,
+
+    /// <summary>A text leaves the frame.</summary>
+    TextOutsideFrame,
+
+    /// <summary>A view leaves the frame or lies on the title block.</summary>
+    ViewOutsideFrame,
+
+    /// <summary>A dimension of no length.</summary>
+    EmptyDimension,
+
+    /// <summary>A character that the face does not have.</summary>
+    MissingCharacter,
+
+    /// <summary>A text that was cut because its field is too small.</summary>
+    TextCut,
+}

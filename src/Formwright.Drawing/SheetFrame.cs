@@ -1,0 +1,31 @@
+using Formwright.Curves;
+
+namespace Formwright.Drawing;
+
+/// <summary>Frame and centring marks after ISO 5457:1999.</summary>
+internal static class SheetFrame
+{
+    private const double MarkMm = 5;
+
+    public static void Draw(Ink ink, Sheet sheet)
+    {
+        Box frame = sheet.Frame;
+        ink.Stroke(Shape.Rectangle(frame), LineStyle.Frame);
+        double x = sheet.Paper.WidthMm / 2;
+        double y = sheet.Paper.HeightMm / 2;
+        Mark(new(x, frame.TopMm), new(0, MarkMm));
+        Mark(new(x, frame.BottomMm), new(0, -MarkMm));
+        Mark(new(frame.LeftMm, y), new(-MarkMm, 0));
+        Mark(new(frame.RightMm, y), new(MarkMm, 0));
+
+        // Inwards too, but not into the title block.
+        void Mark(Point on, Vector outwards)
+        {
+            Box title = sheet.TitleBlockBox;
+            Point inner = on - outwards;
+            bool blocked =
+                inner.X > title.LeftMm && inner.X < title.RightMm && inner.Y < title.TopMm;
+            ink.Stroke(Shape.Line(blocked ? on : inner, on + outwards), LineStyle.Frame);
+        }
+    }
+}

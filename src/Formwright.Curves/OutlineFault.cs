@@ -15,11 +15,14 @@ public enum OutlineFault
     /// <summary>The waist is not narrower than a bout; the limit is the narrower bout.</summary>
     WaistNotNarrower,
 
-    /// <summary>A flat is not narrower than the bout beside it.</summary>
+    /// <summary>A flat is too wide for the bout beside it; the limit is the width of the bout, or unknown when only the curve shows it.</summary>
     FlatTooWide,
 
     /// <summary>A flat and a radius are asked for at the same end.</summary>
     FlatAndRadius,
+
+    /// <summary>The curve has another bout or waist between this feature and the next.</summary>
+    ExtraTurn,
 
     /// <summary>The fixed radius lets no fair curve through; the limit is the radius of the fair curve without it.</summary>
     RadiusOutOfReach,

@@ -16,6 +16,9 @@ public sealed record InstrumentDesign(
     WorkboardDesign Workboard,
     MouldDesign Mould,
     TemplatesDesign Templates,
+    WoodDesign Wood,
+    ClimateDesign Climate,
+    BoardTestDesign BoardTest,
     SheetsDesign Sheets
 )
 {
@@ -32,6 +35,9 @@ public sealed record InstrumentDesign(
             WorkboardDesign.Read(root.Table("workboard")),
             MouldDesign.Read(root.Table("mould")),
             TemplatesDesign.Read(root.Table("templates")),
+            WoodDesign.Read(root.Table("wood")),
+            ClimateDesign.Read(root.Table("climate")),
+            BoardTestDesign.Read(root.Table("board_test")),
             SheetsDesign.Read(root.Table("sheets"))
         );
 }

@@ -13,6 +13,13 @@ public sealed record InstrumentDesign(
     DomeDesign Dome,
     RibsDesign Ribs,
     NeckDesign Neck,
+    FingerboardDesign Fingerboard,
+    StringsDesign Strings,
+    ActionDesign Action,
+    SaddleDesign Saddle,
+    LoadDesign Load,
+    TolerancesDesign Tolerances,
+    MeasuredDesign Measured,
     WorkboardDesign Workboard,
     MouldDesign Mould,
     TemplatesDesign Templates,
@@ -22,16 +29,25 @@ public sealed record InstrumentDesign(
     SheetsDesign Sheets
 )
 {
-    internal static InstrumentDesign Read(TableReader root) =>
-        new(
+    internal static InstrumentDesign Read(TableReader root)
+    {
+        DomeDesign dome = DomeDesign.Read(root.Table("dome"));
+        return new(
             IdentityDesign.Read(root.Table("instrument")),
             OutlineDesign.Read(root.Table("outline")),
             SoundholeDesign.Read(root.Table("soundhole")),
             [.. root.Tables("harmonic_bars").Select(HarmonicBarDesign.Read)],
             SoundboardDesign.Read(root.Table("soundboard")),
-            DomeDesign.Read(root.Table("dome")),
+            dome,
             RibsDesign.Read(root.Table("ribs")),
             NeckDesign.Read(root.Table("neck")),
+            FingerboardDesign.Read(root.Table("fingerboard")),
+            StringsDesign.Read(root.Table("strings")),
+            ActionDesign.Read(root.Table("action")),
+            SaddleDesign.Read(root.Table("saddle")),
+            LoadDesign.Read(root.Table("load"), dome),
+            TolerancesDesign.Read(root.Table("tolerances")),
+            MeasuredDesign.Read(root.Table("measured")),
             WorkboardDesign.Read(root.Table("workboard")),
             MouldDesign.Read(root.Table("mould")),
             TemplatesDesign.Read(root.Table("templates")),
@@ -40,4 +56,5 @@ public sealed record InstrumentDesign(
             BoardTestDesign.Read(root.Table("board_test")),
             SheetsDesign.Read(root.Table("sheets"))
         );
+    }
 }

@@ -4,13 +4,17 @@ namespace Formwright.Design.Sections;
 
 /// <summary><c>[dome]</c>: how far and how the soundboard is domed.</summary>
 /// <param name="Kind">Shape of the dome.</param>
-/// <param name="HeightMm">Greatest height over the rim, mm; 0 for a flat board.</param>
+/// <param name="HeightMm">Greatest height over the rim on the board, mm; 0 for a flat board.</param>
+/// <param name="FreeMm">Greatest height that it springs back to when the box leaves the board, mm; null for the same.</param>
+/// <param name="StrungMm">Greatest height under the strings' tension, mm; null where <c>load.bridge_rise</c> says it.</param>
 /// <param name="Fullness">Exponent p of the membrane shape, 1 (natural) to 2 (meets the rim without a crease).</param>
 /// <param name="StartMm">Station where the dome starts, mm, or null for the soundhole's upper edge.</param>
 /// <param name="RimWidthMm">Width of the flat ring inside the outline, mm.</param>
 public sealed record DomeDesign(
     DomeKind Kind,
     double HeightMm,
+    double? FreeMm,
+    double? StrungMm,
     double Fullness,
     double? StartMm,
     double RimWidthMm
@@ -20,6 +24,8 @@ public sealed record DomeDesign(
         new(
             table.Choice("kind", DomeKind.Membrane),
             table.Length("height", 2.5, 0, 20),
+            table.OptionalLength("free", 0, 20),
+            table.OptionalLength("strung", 0, 20),
             table.Number("fullness", 1, 1, 2, ""),
             table.OptionalLength("start", 0, 1500),
             table.Length("rim_width", 12, 1, 100)

@@ -4,7 +4,7 @@ namespace Formwright.Design.Sections;
 
 /// <summary>
 /// <c>[fingerboard]</c>: thickness at nut and join sets one straight line per edge; over the body the thickness follows from that line.
-/// Bass and treble are edges of the frame (a left-handed instrument swaps the strings, not these).
+/// Bass and treble are edges of the frame (a left-handed instrument swaps the strings, not these). Its wood stands in <c>[wood.fingerboard]</c>.
 /// </summary>
 /// <param name="ThicknessNutMm">Thickness at the nut, mm; on the bass edge if the treble edge has its own.</param>
 /// <param name="ThicknessJoinMm">Thickness at the join, mm; on the bass edge if the treble edge has its own.</param>
@@ -12,8 +12,6 @@ namespace Formwright.Design.Sections;
 /// <param name="ThicknessJoinTrebleMm">Thickness at the join on the treble edge, mm, or null for the same.</param>
 /// <param name="FollowsKink">Whether the top bends at the join with the neck's face instead of running straight on.</param>
 /// <param name="FretHeightMm">Height of the frets' crowns over the fingerboard, mm.</param>
-/// <param name="Species">Wood of the fingerboard.</param>
-/// <param name="ModulusGPa">Modulus along it, GPa, or null to take that of the species.</param>
 /// <param name="OverhangMm">How far it reaches over the body past the join, mm, or null for 4 mm past the last fret.</param>
 /// <param name="BowPlanedMm">Hollow planed into its top between nut and join, at its deepest, mm (negative: a crown).</param>
 /// <param name="BowWantedMm">Bow that the maker wants to see when strung, at its deepest, mm.</param>
@@ -24,8 +22,6 @@ public sealed record FingerboardDesign(
     double? ThicknessJoinTrebleMm,
     bool FollowsKink,
     double FretHeightMm,
-    NeckWood Species,
-    double? ModulusGPa,
     double? OverhangMm,
     double BowPlanedMm,
     double BowWantedMm
@@ -39,8 +35,6 @@ public sealed record FingerboardDesign(
             table.OptionalLength("thickness_join_treble", 1, 20),
             table.Flag("follows_kink", false),
             table.Length("fret_height", 1, 0, 3),
-            table.Choice("species", NeckWood.IndianRosewood),
-            table.OptionalNumber("modulus", 1, 60, "GPa"),
             table.OptionalLength("overhang", 0, 400),
             table.Length("bow_planed", 0, -2, 2),
             table.Length("bow_wanted", 0.2, -2, 2)

@@ -2,7 +2,7 @@ using Formwright.Design.Reading;
 
 namespace Formwright.Design.Sections;
 
-/// <summary><c>[neck]</c>: the neck as it meets board and fingerboard, and what bends it.</summary>
+/// <summary><c>[neck]</c>: the neck as it meets board and fingerboard, and what bends it. Its wood stands in <c>[wood.neck]</c>.</summary>
 /// <param name="RampMm">How far the neck's face stands forward of the datum at the nut: the drop of the board's ramp, mm; 0 is the flat school.</param>
 /// <param name="WidthNutMm">Width of the fingerboard at the nut, mm.</param>
 /// <param name="WidthJoinMm">Width of the fingerboard at the join, mm.</param>
@@ -10,8 +10,6 @@ namespace Formwright.Design.Sections;
 /// <param name="ThicknessJoinMm">The same at the join, before the heel, mm.</param>
 /// <param name="Stations">Sections between nut and join that replace the straight taper, in order of the file.</param>
 /// <param name="Shape">Shape of the section.</param>
-/// <param name="Species">Wood of the neck.</param>
-/// <param name="ModulusGPa">Bending modulus along the neck, GPa, or null to take that of the species.</param>
 /// <param name="Bar">Reinforcement bar.</param>
 /// <param name="OffBoardMm">How far the nut moves forward when the neck leaves the board, mm (negative: back).</param>
 /// <param name="AfterGlueingMm">How far the nut moves forward after the fingerboard is glued, mm (moisture of the glue).</param>
@@ -23,8 +21,6 @@ public sealed record NeckDesign(
     double ThicknessJoinMm,
     IReadOnlyList<NeckStationDesign> Stations,
     NeckShape Shape,
-    NeckWood Species,
-    double? ModulusGPa,
     NeckBarDesign Bar,
     double OffBoardMm,
     double AfterGlueingMm
@@ -39,8 +35,6 @@ public sealed record NeckDesign(
             table.Length("thickness_join", 17.5, 4, 80),
             [.. table.Tables("stations").Select(NeckStationDesign.Read)],
             table.Choice("shape", NeckShape.Round),
-            table.Choice("species", NeckWood.SpanishCedar),
-            table.OptionalNumber("modulus", 1, 60, "GPa"),
             NeckBarDesign.Read(table.Table("bar")),
             table.Length("off_board", 0, -5, 5),
             table.Length("after_glueing", 0, -5, 5)

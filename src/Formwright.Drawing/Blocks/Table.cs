@@ -117,7 +117,9 @@ public sealed record Table(
                 column.WidthMm
                 ?? Math.Max(
                     HeadStyle.WidthMm(column.Head),
-                    Rows.Max(row => i < row.Count ? own.WidthMm(row[i]) : 0)
+                    Rows.Select(row => i < row.Count ? own.WidthMm(row[i]) : 0)
+                        .DefaultIfEmpty()
+                        .Max()
                 ) + 1e-6;
         }
 

@@ -1,0 +1,145 @@
+using Formwright.Curves;
+
+namespace Formwright.Drawing;
+
+/// <summary>Curves over two axes, with guides at the ticks.</summary>
+/// <param name="Heading">Heading over it; empty for none.</param>
+/// <param name="X">Axis along the bottom.</param>
+/// <param name="Y">Axis up the left.</param>
+/// <param name="Series">The curves; they are cut where they leave the axes.</param>
+/// <param name="Extent">How much of the sheet it takes, letters included.</param>
+public sealed record Plot(
+    string Heading,
+    PlotAxis X,
+    PlotAxis Y,
+    IReadOnlyList<PlotSeries> Series,
+    Size Extent
+) : Block
+{
+    /// <summary>Ranges to be hit, drawn as hatched boxes, in the plot's values.</summary>
+    public IReadOnlyList<Box> Zones { get; init; } = [];
+
+    /// <summary>Points that are held or measured.</summary>
+    public IReadOnlyList<Point> Marked { get; init; } = [];
+
+    public TextStyle Style { get; init; } = TextStyle.Body;
+
+    public override Size Size => Extent;
+
+    protected override void DrawAt(Ink ink, Point corner)
+    {
+        ArgumentNullException.ThrowIfNull(ink);
+        ink.Text(Heading, corner, TextStyle.Heading, rise: Rise.Top);
+        Box field = Field(corner);
+        DrawAxes(ink, field, corner);
+        Point On(Point value) =>
+            new(
+                field.LeftMm + (X.ShareOf(value.X) * field.WidthMm),
+                field.BottomMm + (Y.ShareOf(value.Y) * field.HeightMm)
+            );
+
+        foreach (Box zone in Zones)
+        {
+            new Region(Shape.Rectangle(new Box(On(zone.Min), On(zone.Max))))
+            {
+                HatchDegrees = 45,
+                HatchSpacingMm = 1.2,
+                Edge = LineStyle.Detail,
+            }.Draw(ink, Placement.Identity);
+        }
+
+        List<(double Y, string Name, Point End)> ends = [];
+        foreach (PlotSeries series in Series)
+        {
+            foreach (Shape run in Clipping.Inside([.. series.Points.Select(On)], field))
+            {
+                ink.Stroke(run, series.Style);
+                if (series.Name.Length > 0 && run.End.X > field.RightMm - (0.5 * field.WidthMm))
+                {
+                    ends.Add((run.End.Y, series.Name, run.End));
+                }
+            }
+        }
+
+        ends.Sort((a, b) => a.Y.CompareTo(b.Y));
+        double[] spread = Spreading.Spread([.. ends.Select(e => e.Y)], 1.5 * Style.HeightMm);
+        for (int i = 0; i < ends.Count; i++)
+        {
+            Point at = new(field.RightMm + 2, spread[i]);
+            ink.Text(ends[i].Name, at, Style, Align.Left, Rise.Middle);
+        }
+
+        foreach (Point marked in Marked)
+        {
+            new Dot(On(marked), 2).Draw(ink, Placement.Identity);
+        }
+    }
+
+    private Box Field(Point corner)
+    {
+        double ticks = Y.Ticks().Select(t => Style.WidthMm(Y.Figure(t))).DefaultIfEmpty().Max();
+        double names = Series
+            .Select(s => s.Name.Length > 0 ? Style.WidthMm(s.Name) + 2 : 0)
+            .DefaultIfEmpty()
+            .Max();
+        double head = Heading.Length > 0 ? TextStyle.Heading.HeightMm + 4 : 1;
+        return Box.Of(
+            corner.X + (2 * Style.HeightMm) + 2 + ticks,
+            corner.Y - Extent.HeightMm + (4.4 * Style.HeightMm),
+            corner.X + Extent.WidthMm - Math.Max(names, 2),
+            corner.Y - head
+        );
+    }
+
+    private void DrawAxes(Ink ink, Box field, Point corner)
+    {
+        foreach (double tick in X.Ticks())
+        {
+            double x = field.LeftMm + (X.ShareOf(tick) * field.WidthMm);
+            ink.Stroke(
+                Shape.Line(new(x, field.BottomMm), new(x, field.BottomMm - 1)),
+                LineStyle.Detail
+            );
+            ink.Text(X.Figure(tick), new(x, field.BottomMm - 2.2), Style, Align.Centre, Rise.Top);
+        }
+
+        foreach (double tick in Y.Ticks())
+        {
+            double y = field.BottomMm + (Y.ShareOf(tick) * field.HeightMm);
+            ink.Stroke(
+                Shape.Line(new(field.LeftMm - 1, y), new(field.LeftMm, y)),
+                LineStyle.Detail
+            );
+            if (y > field.BottomMm + 0.5)
+            {
+                ink.Stroke(
+                    Shape.Line(new(field.LeftMm, y), new(field.RightMm, y)),
+                    LineStyle.Guide,
+                    Level.Ground
+                );
+            }
+
+            ink.Text(Y.Figure(tick), new(field.LeftMm - 2.2, y), Style, Align.Right, Rise.Middle);
+        }
+
+        ink.Stroke(
+            Shape.Polyline([field.TopLeft, field.BottomLeft, field.BottomRight]),
+            LineStyle.Detail
+        );
+        ink.Text(
+            X.Label,
+            new(field.Centre.X, field.BottomMm - (3.2 * Style.HeightMm)),
+            Style,
+            Align.Centre,
+            Rise.Top
+        );
+        ink.Text(
+            Y.Label,
+            new(corner.X, field.Centre.Y),
+            Style,
+            Align.Centre,
+            Rise.Top,
+            Math.PI / 2
+        );
+    }
+}

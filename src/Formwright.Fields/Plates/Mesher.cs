@@ -1,0 +1,88 @@
+using Formwright.Curves;
+
+namespace Formwright.Fields.Plates;
+
+/// <summary>Joins the points to triangles and evens them out: each free point moves to the middle of its neighbours (Laplace), a few times.</summary>
+internal static class Mesher
+{
+    private const int Rounds = 3;
+
+    internal static (Point[] Points, int[] Triangles, IReadOnlyList<RimEdge> Rim) Run(
+        MeshPoints start
+    )
+    {
+        Point[] points = [.. start.Points];
+        int[] triangles = Inside(points, start);
+        for (int round = 0; round < Rounds; round++)
+        {
+            Even(points, triangles, start.FixedCount);
+            triangles = Inside(points, start);
+        }
+
+        return (points, triangles, start.Edges);
+    }
+
+    private static int[] Inside(Point[] points, MeshPoints start)
+    {
+        int[] all = Delaunay.Triangulate(points);
+        var rim = new SegmentGrid(start.LengthMm);
+        foreach (RimEdge edge in start.Edges)
+        {
+            rim.Add(points[edge.From], points[edge.To]);
+        }
+
+        var inside = new List<int>(all.Length);
+        var sides = new HashSet<(int, int)>(all.Length);
+        for (int t = 0; t < all.Length; t += 3)
+        {
+            Point a = points[all[t]];
+            Vector ab = points[all[t + 1]] - a;
+            Vector ac = points[all[t + 2]] - a;
+            // Rounding may leave a triangle of no height between points of one straight rim.
+            bool flat = !(ab.Cross(ac) > 1e-9 * Math.Max(ab.Dot(ab), ac.Dot(ac)));
+            if (!flat && rim.Contains(a + ((ab + ac) * (1.0 / 3))))
+            {
+                inside.AddRange([all[t], all[t + 1], all[t + 2]]);
+                sides.Add((all[t], all[t + 1]));
+                sides.Add((all[t + 1], all[t + 2]));
+                sides.Add((all[t + 2], all[t]));
+            }
+        }
+
+        foreach (RimEdge edge in start.Edges)
+        {
+            if (!sides.Contains((edge.From, edge.To)) || sides.Contains((edge.To, edge.From)))
+            {
+                Point place = points[edge.From];
+                throw new ArgumentException(
+                    FormattableString.Invariant(
+                        $"The rim crosses or nearly touches itself or a hole near ({place.X:0.0}, {place.Y:0.0}); edges of {start.LengthMm:0.0} mm are too long there."
+                    )
+                );
+            }
+        }
+
+        return [.. inside];
+    }
+
+    private static void Even(Point[] points, int[] triangles, int fixedCount)
+    {
+        var sums = new Vector[points.Length];
+        int[] counts = new int[points.Length];
+        for (int at = 0; at < triangles.Length; at++)
+        {
+            int next = triangles[at % 3 == 2 ? at - 2 : at + 1];
+            int own = triangles[at];
+            sums[own] += points[next] - Point.Origin;
+            counts[own]++;
+        }
+
+        for (int i = fixedCount; i < points.Length; i++)
+        {
+            if (counts[i] > 0)
+            {
+                points[i] = Point.Origin + (sums[i] * (1.0 / counts[i]));
+            }
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using Formwright.Findings;
+using Formwright.Jigs.Parts;
+
+namespace Formwright.Jigs.Mould;
+
+/// <summary>Both halves of a mould.</summary>
+/// <param name="LayersMm">Thickness of each layer from the board up, mm.</param>
+/// <param name="Parts">Layers as parts.</param>
+/// <param name="Fasteners">Dowels and bolts of both halves, treble half first, from heel to tail.</param>
+/// <param name="BoltLengthMm">Shortest bolt from under the board to the captive nut in the top layer, mm.</param>
+/// <param name="DowelLengthMm">Length of a locating dowel: board and two layers, less 2 mm.</param>
+/// <param name="Findings">What to see to.</param>
+public sealed record MouldPlan(
+    IReadOnlyList<double> LayersMm,
+    IReadOnlyList<Part> Parts,
+    IReadOnlyList<Fastener> Fasteners,
+    double BoltLengthMm,
+    double DowelLengthMm,
+    IReadOnlyList<Finding> Findings
+)
+{
+    /// <summary>Height of the halves over the board, mm.</summary>
+    public double HeightMm => LayersMm.Sum();
+}

@@ -1,0 +1,28 @@
+using Formwright.Findings;
+using Formwright.Instrument;
+using Formwright.Jigs.Mould;
+using Formwright.Jigs.Parts;
+using Formwright.Jigs.Templates;
+using Formwright.Jigs.Workboard;
+
+namespace Formwright.Jigs;
+
+/// <summary>All tooling of one instrument.</summary>
+/// <param name="Workboard">The board it lies on.</param>
+/// <param name="Mould">The halves around it.</param>
+/// <param name="Templates">Half, full and mating templates.</param>
+public sealed record Tooling(WorkboardPlan Workboard, MouldPlan Mould, IReadOnlyList<Part> Templates)
+{
+    /// <summary>Every part that is cut.</summary>
+    public IEnumerable<Part> Parts => [Workboard.Board, .. Mould.Parts, .. Templates];
+
+    /// <summary>What to see to.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Workboard.Findings, .. Mould.Findings];
+
+    /// <summary>The tooling of a guitar.</summary>
+    public static Tooling Of(Guitar guitar)
+    {
+        MouldPlan mould = MouldMaker.Of(guitar);
+        return new Tooling(WorkboardMaker.Of(guitar, mould), mould, TemplateMaker.Of(guitar));
+    }
+}

@@ -1,3 +1,4 @@
+using System.Text;
 using Formwright.Design.Reading;
 
 namespace Formwright.Design;
@@ -8,77 +9,89 @@ public static class DesignText
     /// <summary>Largest design file that is read, bytes.</summary>
     public const int MaxBytes = 1_000_000;
 
+    /// <summary>Most diagnostics that are given; the last one then says how many more there are.</summary>
+    public const int MaxDiagnostics = 200;
+
+    private static readonly Lazy<ILookup<string, string>> KeysByName = new(() =>
+        Keys().Select(spec => spec.Path).ToLookup(path => path[(path.LastIndexOf('.') + 1)..])
+    );
+
     /// <summary>Reads the text of a design.</summary>
-    /// <param name="text">TOML 1.0 text.</param>
+    /// <param name="text">TOML text, with or without a byte order mark.</param>
     /// <param name="file">Name for diagnostics.</param>
     public static DesignReading Parse(string text, string file)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(file);
-        List<Diagnostic> diagnostics = [];
         if (text.Length > MaxBytes)
         {
-            diagnostics.Add(
-                new Diagnostic(
-                    file,
-                    1,
-                    1,
-                    "",
-                    DesignWords.Of.Format("diagnostic.too-large", MaxBytes)
-                )
-            );
-            return new DesignReading(null, diagnostics, "");
+            return Refused(file, "diagnostic.too-large", MaxBytes);
         }
 
-        TomlTable tree = new TomlTreeBuilder(file, diagnostics).Build(text);
-        if (diagnostics.Count > 0 && tree.Entries.Count == 0)
+        List<Diagnostic> diagnostics = [];
+        string plain = WithoutMark(text);
+        if (new SyntaxReader(file, diagnostics).Read(plain) is not { } document)
         {
-            return new DesignReading(null, diagnostics, text);
+            return Failed(diagnostics, text);
         }
 
-        TableReader root = new(new ReadingContext(file, diagnostics, null), tree, "", "", true);
+        TomlTable tree = new TomlTreeBuilder(file, diagnostics).Build(document);
+        ReadingContext context = new(file, diagnostics);
+        TableReader root = TableReader.Root(context, tree);
         InstrumentDesign design = InstrumentDesign.Read(root);
-        root.ReportUnknownKeys();
-        return diagnostics.Count == 0
-            ? new DesignReading(design, [], text)
-            : new DesignReading(
-                null,
-                [.. diagnostics.OrderBy(d => d.Line).ThenBy(d => d.Column)],
-                text
-            );
+        root.ReportUnknownAndMissing();
+        if (diagnostics.Count > 0)
+        {
+            return Failed(diagnostics, text);
+        }
+
+        return new DesignReading(
+            design,
+            [],
+            text,
+            context.Places.ToDictionary(
+                place => place.Key,
+                place => new TextPlace(place.Value.Start.Line + 1, place.Value.Start.Column + 1),
+                StringComparer.Ordinal
+            )
+        );
     }
 
-    /// <summary>Reads a design from disk. A missing, unreadable, too large or non-text file is a diagnostic.</summary>
+    /// <summary>Reads a design from disk. A missing, too large or non-text file is a diagnostic.</summary>
     /// <param name="path">Path of the file.</param>
-    /// <exception cref="IOException">The disk failed while a file that exists was read.</exception>
+    /// <exception cref="IOException">A file that is there could not be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The person may not read the file.</exception>
     public static DesignReading Load(string path)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        string? fault = null;
-        FileInfo info = new(path);
-        if (Directory.Exists(path) || !info.Exists)
+        if (Directory.Exists(path))
         {
-            fault = DesignWords.Of.Format("diagnostic.no-file", path);
-        }
-        else if (info.Length > MaxBytes)
-        {
-            fault = DesignWords.Of.Format("diagnostic.too-large", MaxBytes);
+            return Refused(path, "diagnostic.folder", path);
         }
 
-        if (fault is not null)
+        byte[] bytes;
+        try
         {
-            return new DesignReading(null, [new Diagnostic(path, 1, 1, "", fault)], "");
+            bytes = ReadAtMost(path, MaxBytes + 1);
+        }
+        catch (Exception missing)
+            when (missing is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return Refused(path, "diagnostic.no-file", path);
+        }
+
+        if (bytes.Length > MaxBytes)
+        {
+            return Refused(path, "diagnostic.too-large", MaxBytes);
         }
 
         try
         {
-            System.Text.UTF8Encoding strict = new(false, throwOnInvalidBytes: true);
-            return Parse(strict.GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF'), path);
+            return Parse(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes), path);
         }
-        catch (System.Text.DecoderFallbackException)
+        catch (DecoderFallbackException)
         {
-            string message = DesignWords.Of["diagnostic.not-text"];
-            return new DesignReading(null, [new Diagnostic(path, 1, 1, "", message)], "");
+            return Refused(path, "diagnostic.not-text");
         }
     }
 
@@ -87,7 +100,41 @@ public static class DesignText
     {
         List<KeySpec> specs = [];
         ReadingContext context = new("", [], specs);
-        InstrumentDesign.Read(new TableReader(context, new TomlTable(default), "", "", true));
+        InstrumentDesign.Read(
+            TableReader.Root(context, new TomlTable(default, TableOrigin.Passing))
+        );
         return specs;
+    }
+
+    /// <summary>Paths of the keys whose last part is <paramref name="name"/>.</summary>
+    internal static IEnumerable<string> KeysNamed(string name) => KeysByName.Value[name];
+
+    /// <summary>The text without a byte order mark.</summary>
+    internal static string WithoutMark(string text) => text.StartsWith('\uFEFF') ? text[1..] : text;
+
+    private static byte[] ReadAtMost(string path, int most)
+    {
+        // Not by the file's stated length: a device states none, and a sparse file states far more than anyone wants to read.
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        byte[] buffer = new byte[most];
+        int length = stream.ReadAtLeast(buffer, most, throwOnEndOfStream: false);
+        return buffer[..length];
+    }
+
+    private static DesignReading Refused(string file, string message, params object?[] values) =>
+        Failed([new Diagnostic(file, 1, 1, "", DesignWords.Of.Format(message, values))], "");
+
+    private static DesignReading Failed(List<Diagnostic> diagnostics, string text)
+    {
+        List<Diagnostic> sorted = [.. diagnostics.OrderBy(d => d.Line).ThenBy(d => d.Column)];
+        if (sorted.Count > MaxDiagnostics)
+        {
+            Diagnostic next = sorted[MaxDiagnostics];
+            string more = DesignWords.Of.Format("diagnostic.more", MaxDiagnostics);
+            sorted.RemoveRange(MaxDiagnostics, sorted.Count - MaxDiagnostics);
+            sorted.Add(next with { Key = "", Message = more });
+        }
+
+        return new DesignReading(null, sorted, text, new Dictionary<string, TextPlace>());
     }
 }

@@ -3,7 +3,7 @@ namespace Formwright.Design.Reading;
 /// <summary>The nearest of several words to one that was mistyped, by edit distance with swaps (Damerau 1964, restricted).</summary>
 public static class Nearest
 {
-    /// <summary>The nearest word at a distance of at most a third of its length (at least two), or null.</summary>
+    /// <summary>The nearest word at a distance of at most a third of its length (at least two, one for words of three letters), or null.</summary>
     public static string? To(string given, IEnumerable<string> words)
     {
         ArgumentNullException.ThrowIfNull(given);
@@ -15,12 +15,14 @@ public static class Nearest
 
         return words
             .Select(word => (Word: word, Distance: Distance(given, word)))
-            .Where(pair => pair.Distance <= Math.Max(2, pair.Word.Length / 3))
+            .Where(pair => pair.Distance <= Most(pair.Word.Length) && pair.Distance < given.Length)
             .OrderBy(pair => pair.Distance)
             .ThenBy(pair => pair.Word, StringComparer.Ordinal)
             .Select(pair => pair.Word)
             .FirstOrDefault();
     }
+
+    private static int Most(int length) => length <= 3 ? 1 : Math.Max(2, length / 3);
 
     private static int Distance(string a, string b)
     {

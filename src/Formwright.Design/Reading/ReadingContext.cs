@@ -6,16 +6,21 @@ namespace Formwright.Design.Reading;
 internal sealed class ReadingContext(
     string file,
     List<Diagnostic> diagnostics,
-    List<KeySpec>? specs
+    List<KeySpec>? specs = null
 )
 {
-    public string File { get; } = file;
-
-    public List<Diagnostic> Diagnostics { get; } = diagnostics;
-
     /// <summary>Set when the keys are listed instead of read.</summary>
     public List<KeySpec>? Specs { get; } = specs;
 
+    /// <summary>Whether a missing key is a fault; not so when a line that couldn't be read may be the one that held it.</summary>
+    public bool MissingMatters { get; } = diagnostics.Count == 0;
+
+    /// <summary>Whether there are more diagnostics than a person reads.</summary>
+    public bool IsFull => diagnostics.Count > DesignText.MaxDiagnostics;
+
     /// <summary>Where each key that was read stands.</summary>
     public Dictionary<string, SourceSpan> Places { get; } = new(StringComparer.Ordinal);
+
+    public void Report(SourceSpan at, string key, string message) =>
+        diagnostics.Add(new Diagnostic(file, at.Start.Line + 1, at.Start.Column + 1, key, message));
 }

@@ -1,45 +1,18 @@
 using System.Globalization;
-using Formwright.Words;
 using Tomlyn.Syntax;
 
 namespace Formwright.Design.Reading;
 
 /// <summary>
 /// Reads one table of a design file, key by key. Every read states what the key takes, so that the same calls give the values,
-/// the diagnostics, and (on an empty file) the list of all keys. A faulty key is reported once and read as its default,
+/// the diagnostics, and (on an empty file) the list of all keys. A faulty key is reported once and read as its default or NaN,
 /// so that all faults of a file come out at once.
 /// </summary>
-public sealed class TableReader
+public sealed partial class TableReader
 {
-    private static readonly Wording Words = DesignWords.Of;
-    private readonly ReadingContext context;
-    private readonly TomlTable table;
-    private readonly string path;
-    private readonly string specPath;
-    private readonly bool present;
-    private readonly HashSet<string> known = new(StringComparer.Ordinal);
-    private readonly List<TableReader> children = [];
-
-    internal TableReader(
-        ReadingContext context,
-        TomlTable table,
-        string path,
-        string specPath,
-        bool present
-    )
-    {
-        this.context = context;
-        this.table = table;
-        this.path = path;
-        this.specPath = specPath;
-        this.present = present;
-    }
-
-    /// <summary>Whether the file has this table at all.</summary>
-    public bool IsPresent => present;
-
-    /// <summary>Whether the file gives the key.</summary>
-    public bool Has(string key) => table.Entries.ContainsKey(key);
+    private const int MostInList = 64;
+    private const int MostTables = 200;
+    private const int MostCharacters = 200;
 
     /// <summary>A length in mm. Null for <paramref name="whenAbsent"/>: the key must be given.</summary>
     public double Length(string key, double? whenAbsent, double min, double max)
@@ -77,7 +50,7 @@ public sealed class TableReader
         return double.IsFinite(value) ? (int)value : min;
     }
 
-    /// <summary>Lengths in mm, in the order of the file; at most 64.</summary>
+    /// <summary>Lengths in mm, in the order of the file; at most 64. An empty list is refused unless it is the default.</summary>
     public IReadOnlyList<double> Lengths(
         string key,
         IReadOnlyList<double> whenAbsent,
@@ -85,7 +58,7 @@ public sealed class TableReader
         double max
     ) => ReadList(key, KeyKind.Lengths, "mm", whenAbsent, min, max);
 
-    /// <summary>Plain numbers in <paramref name="unit"/>, in the order of the file; at most 64.</summary>
+    /// <summary>Plain numbers in <paramref name="unit"/>, in the order of the file; at most 64. An empty list is refused unless it is the default.</summary>
     public IReadOnlyList<double> Numbers(
         string key,
         IReadOnlyList<double> whenAbsent,
@@ -94,28 +67,29 @@ public sealed class TableReader
         string unit
     ) => ReadList(key, KeyKind.Numbers, unit, whenAbsent, min, max);
 
-    /// <summary>Free text of at most 200 characters.</summary>
+    /// <summary>Free text of one line and at most 200 characters.</summary>
     public string Text(string key, string whenAbsent)
     {
-        Declare(key, KeyKind.Text, "", $"\"{whenAbsent}\"", 0, 200);
+        Declare(key, KeyKind.Text, "", $"\"{whenAbsent}\"", 0, MostCharacters);
         ValueSyntax? value = ValueOf(key);
         if (value is null)
         {
             return whenAbsent;
         }
 
-        if (value is StringValueSyntax { Value: { } text })
+        if (value is not StringValueSyntax { Value: { } text })
         {
-            if (text.Length <= 200 && !text.Any(char.IsControl))
-            {
-                return text;
-            }
-
-            Report(value.Span, key, Words.Format("diagnostic.text-length", key, 200));
-            return whenAbsent;
+            Report(value.Span, key, "diagnostic.text", Join(path, key));
+        }
+        else if (text.Length > MostCharacters || text.Any(char.IsControl))
+        {
+            Report(value.Span, key, "diagnostic.text-length", Join(path, key), MostCharacters);
+        }
+        else
+        {
+            return text;
         }
 
-        Report(value.Span, key, Words.Format("diagnostic.text", key));
         return whenAbsent;
     }
 
@@ -124,17 +98,16 @@ public sealed class TableReader
     {
         Declare(key, KeyKind.Flag, "", whenAbsent ? "true" : "false", 0, 1);
         ValueSyntax? value = ValueOf(key);
-        if (value is null)
-        {
-            return whenAbsent;
-        }
-
         if (value is BooleanValueSyntax flag)
         {
             return flag.Value;
         }
 
-        Report(value.Span, key, Words.Format("diagnostic.flag", key));
+        if (value is not null)
+        {
+            Report(value.Span, key, "diagnostic.flag", Join(path, key));
+        }
+
         return whenAbsent;
     }
 
@@ -151,19 +124,25 @@ public sealed class TableReader
             return whenAbsent;
         }
 
-        string given = value is StringValueSyntax { Value: { } text }
-            ? text
-            : value.ToString() ?? "";
-        int index = Array.IndexOf(names, given);
-        if (value is StringValueSyntax && index >= 0)
+        string? given = (value as StringValueSyntax)?.Value;
+        int index = Array.FindIndex(
+            names,
+            name => name.Equals(given, StringComparison.OrdinalIgnoreCase)
+        );
+        if (index >= 0)
         {
             return values[index];
         }
 
-        string nearest = Nearest.To(given, names) is { } near
-            ? " " + Words.Format("diagnostic.nearest", near)
-            : "";
-        Report(value.Span, key, Words.Format("diagnostic.choice", key, Quoted(names)) + nearest);
+        if (given is not null && Nearest.To(given, names) is { } near)
+        {
+            Report(value.Span, key, "diagnostic.choice-near", Join(path, key), Quoted(names), near);
+        }
+        else
+        {
+            Report(value.Span, key, "diagnostic.choice", Join(path, key), Quoted(names));
+        }
+
         return whenAbsent;
     }
 
@@ -171,21 +150,23 @@ public sealed class TableReader
     public TableReader Table(string key)
     {
         known.Add(key);
-        TomlTable inner = new(table.Span);
-        bool found = false;
+        TomlTable inner = new(table.Span, TableOrigin.Passing);
+        State found = state == State.Faulty ? State.Faulty : State.Absent;
         if (table.Entries.TryGetValue(key, out TomlEntry? entry))
         {
+            context.Places[Join(path, key)] = entry.Span;
             if (entry.Table is not null)
             {
-                (inner, found) = (entry.Table, true);
+                (inner, found) = (entry.Table, State.Present);
             }
             else
             {
-                Report(entry.Span, key, Words.Format("diagnostic.table", key));
+                found = State.Faulty;
+                Report(entry.Span, key, "diagnostic.table", key, Join(path, key));
             }
         }
 
-        return Child(inner, Join(path, key), Join(specPath, key), found);
+        return Child(inner, key, Join(path, key), Join(specPath, key), found);
     }
 
     /// <summary>A list of tables (<c>[[key]]</c>), at most 200; absent, it is empty.</summary>
@@ -195,220 +176,50 @@ public sealed class TableReader
         string spec = Join(specPath, key) + "[]";
         if (context.Specs is not null)
         {
-            return [Child(new TomlTable(default), Join(path, key), spec, false)];
+            TomlTable empty = new(default, TableOrigin.Passing);
+            return [Child(empty, key, Join(path, key), spec, State.Absent)];
         }
 
         if (!table.Entries.TryGetValue(key, out TomlEntry? entry))
         {
             return [];
-        }
-
-        if (entry.Tables is null || entry.Tables.Count > 200)
-        {
-            Report(entry.Span, key, Words.Format("diagnostic.tables", key));
-            return [];
-        }
-
-        return
-        [
-            .. entry.Tables.Select((each, i) => Child(each, $"{Join(path, key)}[{i}]", spec, true)),
-        ];
-    }
-
-    /// <summary>Reports a fault that several keys share, at one of them.</summary>
-    public void Fault(string key, string message)
-    {
-        SourceSpan at = table.Entries.TryGetValue(key, out TomlEntry? entry)
-            ? entry.Span
-            : table.Span;
-        Report(at, key, message);
-    }
-
-    /// <summary>Reports every key that was in the file but that nobody asked for, here and below, with the nearest that exists.</summary>
-    internal void ReportUnknownKeys()
-    {
-        foreach ((string key, TomlEntry entry) in table.Entries)
-        {
-            if (!known.Contains(key))
-            {
-                string message = Nearest.To(key, known) is { } near
-                    ? Words.Format("diagnostic.unknown-near", Join(path, key), near)
-                    : Words.Format(
-                        "diagnostic.unknown",
-                        Join(path, key),
-                        string.Join(", ", known.Order())
-                    );
-                Report(entry.Span, key, message);
-            }
-        }
-
-        foreach (TableReader child in children)
-        {
-            child.ReportUnknownKeys();
-        }
-    }
-
-    private TableReader Child(TomlTable inner, string childPath, string childSpec, bool found)
-    {
-        TableReader child = new(context, inner, childPath, childSpec, found);
-        children.Add(child);
-        return child;
-    }
-
-    private IReadOnlyList<double> ReadList(
-        string key,
-        KeyKind kind,
-        string unit,
-        IReadOnlyList<double> whenAbsent,
-        double min,
-        double max
-    )
-    {
-        string standard = $"[{string.Join(", ", whenAbsent.Select(value => Number(value)))}]";
-        Declare(key, kind, unit, standard, min, max);
-        ValueSyntax? value = ValueOf(key);
-        if (value is null)
-        {
-            return whenAbsent;
-        }
-
-        if (value is not ArraySyntax array || array.Items.ChildrenCount > 64)
-        {
-            Report(value.Span, key, Words.Format("diagnostic.list", key));
-            return whenAbsent;
-        }
-
-        KeyKind each = kind == KeyKind.Lengths ? KeyKind.Length : KeyKind.Number;
-        return
-        [
-            .. array
-                .Items.Where(item => item.Value is not null)
-                .Select(item => NumberOf(item.Value!, key, each, unit, min, max) ?? double.NaN),
-        ];
-    }
-
-    private double? ReadNumber(string key, KeyKind kind, string unit, double min, double max)
-    {
-        ValueSyntax? value = ValueOf(key);
-        return value is null ? null : NumberOf(value, key, kind, unit, min, max) ?? double.NaN;
-    }
-
-    private double? NumberOf(
-        ValueSyntax syntax,
-        string key,
-        KeyKind kind,
-        string unit,
-        double min,
-        double max
-    )
-    {
-        double number;
-        switch (syntax)
-        {
-            case IntegerValueSyntax whole:
-                number = whole.Value;
-                break;
-            case FloatValueSyntax real when kind != KeyKind.Whole:
-                number = real.Value;
-                break;
-            case StringValueSyntax { Value: { } text } when kind == KeyKind.Length:
-                LengthFault fault = Design.Lengths.Read(text, out number);
-                if (fault != LengthFault.None)
-                {
-                    string message =
-                        fault == LengthFault.UnknownUnit
-                            ? "diagnostic.unit"
-                            : "diagnostic.length-text";
-                    Report(
-                        syntax.Span,
-                        key,
-                        Words.Format(message, key, text, Design.Lengths.KnownUnits)
-                    );
-                    return null;
-                }
-
-                break;
-            default:
-                string wanted =
-                    kind == KeyKind.Length ? "diagnostic.length"
-                    : kind == KeyKind.Whole ? "diagnostic.whole"
-                    : "diagnostic.number";
-                Report(syntax.Span, key, Words.Format(wanted, key, unit));
-                return null;
-        }
-
-        if (double.IsFinite(number) && number >= min && number <= max)
-        {
-            return number;
-        }
-
-        Report(
-            syntax.Span,
-            key,
-            Words.Format("diagnostic.range", key, number, min, max, unit).TrimEnd()
-        );
-        return null;
-    }
-
-    private double Absent(string key, double? whenAbsent)
-    {
-        if (whenAbsent is { } value)
-        {
-            return value;
-        }
-
-        if (context.Specs is null)
-        {
-            Report(table.Span, key, Words.Format("diagnostic.missing", Join(path, key)));
-        }
-
-        return double.NaN;
-    }
-
-    private ValueSyntax? ValueOf(string key)
-    {
-        if (!table.Entries.TryGetValue(key, out TomlEntry? entry))
-        {
-            return null;
         }
 
         context.Places[Join(path, key)] = entry.Span;
-        if (entry.Value is null)
+        if (entry.Value is ArraySyntax { Items.ChildrenCount: 0 })
         {
-            Report(entry.Span, key, Words.Format("diagnostic.value", key));
+            return [];
         }
 
-        return entry.Value;
+        if (entry.Tables is null || entry.Tables.Count > MostTables)
+        {
+            Report(entry.Span, key, "diagnostic.tables", key, Join(path, key), MostTables);
+            return [];
+        }
+
+        List<TableReader> readers = [];
+        foreach (TomlTable each in entry.Tables)
+        {
+            string name = $"{key}[{readers.Count}]";
+            context.Places[Join(path, name)] = each.Span;
+            readers.Add(Child(each, name, Join(path, name), spec, State.Present));
+        }
+
+        return readers;
     }
 
-    private void Declare(
-        string key,
-        KeyKind kind,
-        string unit,
-        string? standard,
-        double min,
-        double max,
-        IReadOnlyList<string>? choices = null
-    )
+    /// <summary>Reports a fault that several keys share, at one of them. Values that were faulty themselves are NaN: compare so that NaN passes.</summary>
+    /// <param name="key">A key of this table.</param>
+    /// <param name="message">What is wrong, in the reader's language.</param>
+    public void Fault(string key, string message)
     {
-        known.Add(key);
-        context.Specs?.Add(
-            new KeySpec(Join(specPath, key), kind, unit, standard, min, max, choices ?? [])
-        );
+        ArgumentNullException.ThrowIfNull(key);
+        ArgumentNullException.ThrowIfNull(message);
+        SourceSpan at = table.Entries.TryGetValue(key, out TomlEntry? entry)
+            ? entry.Span
+            : table.Span;
+        context.Report(at, Join(path, key), message);
     }
-
-    private void Report(SourceSpan at, string key, string message) =>
-        context.Diagnostics.Add(
-            new Diagnostic(
-                context.File,
-                at.Start.Line + 1,
-                at.Start.Column + 1,
-                Join(path, key),
-                message
-            )
-        );
-
-    private static string Join(string path, string key) => path.Length == 0 ? key : $"{path}.{key}";
 
     private static string Quoted(IEnumerable<string> names) =>
         string.Join(", ", names.Select(name => $"\"{name}\""));

@@ -1,125 +1,79 @@
 using Formwright.Words;
-using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
 namespace Formwright.Design.Reading;
 
 /// <summary>
-/// Turns TOML text into tables with places, and collects every fault of syntax and every key that stands twice.
-/// The syntax itself is read by Tomlyn; its error-tolerant tree lets us go on after a fault.
+/// Turns a parsed TOML text into tables with places, and reports every key and table that stands twice, by the rules of TOML 1.0:
+/// a heading opens a table once; <c>{ }</c> and <c>[ ]</c> are closed for good; a dotted key can't reach into a table that a heading opened.
 /// </summary>
-internal sealed class TomlTreeBuilder
+internal sealed class TomlTreeBuilder(string file, List<Diagnostic> diagnostics)
 {
-    private readonly string file;
-    private readonly List<Diagnostic> diagnostics;
     private static readonly Wording Words = DesignWords.Of;
 
-    public TomlTreeBuilder(string file, List<Diagnostic> diagnostics)
+    public TomlTable Build(DocumentSyntax document)
     {
-        this.file = file;
-        this.diagnostics = diagnostics;
-    }
-
-    public TomlTable Build(string text)
-    {
-        TomlTable root = new(default);
-        DocumentSyntax? document = Parse(text);
-        if (document is null)
-        {
-            return root;
-        }
-
-        foreach (DiagnosticMessage message in document.Diagnostics)
-        {
-            Report(message.Span, "", Words.Format("diagnostic.syntax", message.Message));
-        }
-
-        if (document.HasErrors)
-        {
-            return root;
-        }
-
+        TomlTable root = new(default, TableOrigin.Heading, document);
         AddItems(root, document.KeyValues, "");
-        foreach (TableSyntaxBase header in document.Tables)
+        foreach (TableSyntaxBase heading in document.Tables)
         {
-            AddHeader(root, header);
+            if (heading.Name is not null)
+            {
+                AddHeading(root, heading);
+            }
         }
 
         return root;
     }
 
-    private DocumentSyntax? Parse(string text)
+    private void AddHeading(TomlTable root, TableSyntaxBase heading)
     {
-        try
-        {
-            // Tomlyn 2.10 throws on a string that ends in a lone backslash at the end of the file.
-            return SyntaxParser.Parse(text, file, true);
-        }
-        catch (ArgumentOutOfRangeException)
-        {
-            int lines = text.AsSpan().Count('\n') + 1;
-            diagnostics.Add(new Diagnostic(file, lines, 1, "", Words["diagnostic.unclosed"]));
-            return null;
-        }
-    }
-
-    private void AddHeader(TomlTable root, TableSyntaxBase header)
-    {
-        if (header.Name is null)
-        {
-            return;
-        }
-
-        List<(string Name, SourceSpan Span)> path = PathOf(header.Name);
+        List<KeyPart> path = KeyPart.PathOf(heading.Name!);
+        string dotted = KeyPart.Dotted(path);
         TomlTable parent = root;
         for (int i = 0; i < path.Count - 1; i++)
         {
-            parent = Descend(parent, path[i], header.Name.Span);
+            if (!parent.Entries.TryGetValue(path[i].Name, out TomlEntry? passed))
+            {
+                TomlTable made = new(heading.Name!.Span, TableOrigin.Passing);
+                passed = new TomlEntry(path[i].Span, null, made, null, null);
+                parent.Entries[path[i].Name] = passed;
+            }
+
+            if (passed.Value is not null || IsClosed(passed))
+            {
+                ReportTwice(path[i].Span, KeyPart.Dotted(path[..(i + 1)]), passed.Span);
+                return;
+            }
+
+            parent = passed.Table ?? passed.Tables![^1];
         }
 
         (string last, SourceSpan span) = path[^1];
-        string dotted = string.Join('.', path.Select(part => part.Name));
-        bool isList = header is TableArraySyntax;
+        bool isList = heading is TableArraySyntax;
+        TomlTable table = new(heading.Name!.Span, TableOrigin.Heading, heading);
         if (!parent.Entries.TryGetValue(last, out TomlEntry? entry))
         {
-            TomlTable table = new(header.Name.Span);
             parent.Entries[last] = isList
-                ? new(span, null, null, [table])
-                : new(span, null, table, null);
-            AddItems(table, header.Items, dotted);
+                ? new(span, null, null, [table], null)
+                : new(span, null, table, null, null);
         }
-        else if (isList && entry.Tables is not null)
+        else if (isList && entry.Tables is not null && !IsClosed(entry))
         {
-            TomlTable table = new(header.Name.Span);
             entry.Tables.Add(table);
-            AddItems(table, header.Items, dotted);
         }
-        else if (!isList && entry.Table is { Span.Length: 0 } made)
+        else if (!isList && entry.Table is { Origin: TableOrigin.Passing } passedBefore)
         {
-            // [a.b] made [a] in passing; now [a] itself is opened.
-            AddItems(made, header.Items, dotted);
+            passedBefore.Open(heading);
+            table = passedBefore;
         }
         else
         {
-            ReportTwice(header.Name.Span, dotted, entry.Span);
-        }
-    }
-
-    private TomlTable Descend(TomlTable parent, (string Name, SourceSpan Span) part, SourceSpan at)
-    {
-        if (!parent.Entries.TryGetValue(part.Name, out TomlEntry? entry))
-        {
-            entry = new TomlEntry(part.Span, null, new TomlTable(default), null);
-            parent.Entries[part.Name] = entry;
+            ReportTwice(heading.Name.Span, dotted, entry.Span);
+            return;
         }
 
-        if (entry.Value is not null)
-        {
-            ReportTwice(at, part.Name, entry.Span);
-            return new TomlTable(at);
-        }
-
-        return entry.Table ?? entry.Tables![^1];
+        AddItems(table, heading.Items, dotted);
     }
 
     private void AddItems(TomlTable table, IEnumerable<KeyValueSyntax> items, string prefix)
@@ -131,76 +85,96 @@ internal sealed class TomlTreeBuilder
                 continue;
             }
 
-            List<(string Name, SourceSpan Span)> path = PathOf(item.Key);
-            TomlTable parent = table;
-            for (int i = 0; i < path.Count - 1; i++)
+            List<KeyPart> path = KeyPart.PathOf(item.Key);
+            if (ParentOf(table, path, prefix) is not { } parent)
             {
-                parent = Descend(parent, path[i], item.Key.Span);
+                continue;
             }
 
             (string name, SourceSpan span) = path[^1];
-            string dotted = prefix.Length == 0 ? name : $"{prefix}.{name}";
+            string dotted = KeyPart.Join(prefix, KeyPart.Dotted(path));
             if (parent.Entries.TryGetValue(name, out TomlEntry? earlier))
             {
                 ReportTwice(span, dotted, earlier.Span);
                 continue;
             }
 
-            parent.Entries[name] = EntryOf(item.Value, span, dotted);
+            parent.Entries[name] = EntryOf(item.Value, span, dotted, item);
         }
     }
 
-    private TomlEntry EntryOf(ValueSyntax value, SourceSpan span, string dotted)
+    private TomlTable? ParentOf(TomlTable table, List<KeyPart> path, string prefix)
+    {
+        for (int i = 0; i < path.Count - 1; i++)
+        {
+            if (!table.Entries.TryGetValue(path[i].Name, out TomlEntry? entry))
+            {
+                TomlTable made = new(path[i].Span, TableOrigin.Dotted);
+                entry = new TomlEntry(path[i].Span, null, made, null, null);
+                table.Entries[path[i].Name] = entry;
+            }
+
+            if (entry.Table is not { Origin: TableOrigin.Dotted })
+            {
+                string dotted = KeyPart.Join(prefix, KeyPart.Dotted(path[..(i + 1)]));
+                ReportTwice(path[i].Span, dotted, entry.Span);
+                return null;
+            }
+
+            table = entry.Table;
+        }
+
+        return table;
+    }
+
+    private TomlEntry EntryOf(
+        ValueSyntax value,
+        SourceSpan span,
+        string dotted,
+        KeyValueSyntax pair
+    )
     {
         if (value is InlineTableSyntax inline)
         {
-            TomlTable table = new(value.Span);
-            AddItems(
-                table,
-                inline.Items.Select(item => item.KeyValue!).Where(pair => pair is not null),
-                dotted
-            );
-            return new TomlEntry(span, null, table, null);
+            return new TomlEntry(span, null, InlineTable(inline, dotted), null, pair);
         }
 
         if (
-            value is ArraySyntax array
-            && array.Items.ChildrenCount > 0
-            && array.Items.All(i => i.Value is InlineTableSyntax)
+            value is ArraySyntax { Items.ChildrenCount: > 0 } array
+            && array.Items.All(item => item.Value is InlineTableSyntax)
         )
         {
             List<TomlTable> tables =
             [
-                .. array.Items.Select(item => EntryOf(item.Value!, span, dotted).Table!),
+                .. array.Items.Select(item => InlineTable((InlineTableSyntax)item.Value!, dotted)),
             ];
-            return new TomlEntry(span, null, null, tables);
+            return new TomlEntry(span, null, null, tables, pair);
         }
 
-        return new TomlEntry(span, value, null, null);
+        return new TomlEntry(span, value, null, null, pair);
     }
 
-    private static List<(string Name, SourceSpan Span)> PathOf(KeySyntax key)
+    private TomlTable InlineTable(InlineTableSyntax inline, string dotted)
     {
-        List<(string, SourceSpan)> path = [(NameOf(key.Key), key.Key?.Span ?? key.Span)];
-        foreach (DottedKeyItemSyntax item in key.DotKeys)
-        {
-            path.Add((NameOf(item.Key), item.Key?.Span ?? item.Span));
-        }
-
-        return path;
+        TomlTable table = new(inline.Span, TableOrigin.Inline, inline);
+        AddItems(
+            table,
+            inline.Items.Select(item => item.KeyValue).OfType<KeyValueSyntax>(),
+            dotted
+        );
+        return table;
     }
 
-    private static string NameOf(BareKeyOrStringValueSyntax? key) =>
-        key switch
-        {
-            BareKeySyntax bare => bare.Key?.Text ?? "",
-            StringValueSyntax quoted => quoted.Value ?? "",
-            _ => "",
-        };
+    private static bool IsClosed(TomlEntry entry) => entry.Pair is not null;
 
     private void ReportTwice(SourceSpan at, string key, SourceSpan earlier) =>
-        Report(at, key, Words.Format("diagnostic.twice", key, earlier.Start.Line + 1));
-
-    private void Report(SourceSpan at, string key, string message) =>
-        diagnostics.Add(new Diagnostic(file, at.Start.Line + 1, at.Start.Column + 1, key, message));
+        diagnostics.Add(
+            new Diagnostic(
+                file,
+                at.Start.Line + 1,
+                at.Start.Column + 1,
+                key,
+                Words.Format("diagnostic.twice", Shown.Of(key), earlier.Start.Line + 1)
+            )
+        );
 }

@@ -116,8 +116,8 @@ public sealed class BadValueTests
     )]
     [InlineData(
         "[soundhole]",
-        "[soundhole]\nramp = 1",
-        "9:1: 'soundhole.ramp' is no key of a design; the key of that name stands elsewhere: neck.ramp."
+        "[soundhole]\nbody_length = 1",
+        "9:1: 'soundhole.body_length' is no key of a design; the key of that name stands elsewhere: outline.body_length."
     )]
     [InlineData(
         "[soundhole]",

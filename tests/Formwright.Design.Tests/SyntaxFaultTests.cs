@@ -41,7 +41,7 @@ public sealed class SyntaxFaultTests
     )]
     [InlineData(
         "ramp = \"\\uD800\"",
-        "2:10: The text of 'ramp' has a backslash that means nothing; write \\\\ for one backslash, or use single quotes."
+        "2:9: The text of 'ramp' has a backslash that means nothing; write \\\\ for one backslash, or use single quotes."
     )]
     [InlineData(
         "ramp = \"1\" mm",

@@ -43,6 +43,18 @@ public sealed partial class TableReader
     /// <summary>Whether the file gives the key.</summary>
     public bool Has(string key) => table.Entries.ContainsKey(key);
 
+    /// <summary>The keys that the file gives.</summary>
+    internal IEnumerable<string> Given => table.Entries.Keys;
+
+    /// <summary>The root of a text that comes with the tool; its faults go to <paramref name="diagnostics"/>.</summary>
+    internal static TableReader Of(string text, string file, List<Diagnostic> diagnostics)
+    {
+        TomlTable tree = new SyntaxReader(file, diagnostics).Read(text) is { } document
+            ? new TomlTreeBuilder(file, diagnostics).Build(document)
+            : new TomlTable(default, TableOrigin.Passing);
+        return Root(new ReadingContext(file, diagnostics), tree);
+    }
+
     internal static TableReader Root(ReadingContext context, TomlTable table) =>
         new(context, table, ("", "", ""), State.Present);
 

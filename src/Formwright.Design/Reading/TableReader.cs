@@ -117,7 +117,16 @@ public sealed partial class TableReader
     {
         T[] values = Enum.GetValues<T>();
         string[] names = [.. values.Select(value => Choices.NameOf(value))];
-        Declare(key, KeyKind.Choice, "", $"\"{Choices.NameOf(whenAbsent)}\"", 0, 0, names);
+        return values[Array.IndexOf(names, Word(key, Choices.NameOf(whenAbsent), names))];
+    }
+
+    /// <summary>One of some words; large and small letters are the same.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="whenAbsent">One of <paramref name="names"/>.</param>
+    /// <param name="names">The words as they are written.</param>
+    public string Word(string key, string whenAbsent, IReadOnlyList<string> names)
+    {
+        Declare(key, KeyKind.Choice, "", $"\"{whenAbsent}\"", 0, 0, names);
         ValueSyntax? value = ValueOf(key);
         if (value is null)
         {
@@ -125,22 +134,22 @@ public sealed partial class TableReader
         }
 
         string? given = (value as StringValueSyntax)?.Value;
-        int index = Array.FindIndex(
-            names,
-            name => name.Equals(given, StringComparison.OrdinalIgnoreCase)
-        );
-        if (index >= 0)
+        if (
+            names.FirstOrDefault(name => name.Equals(given, StringComparison.OrdinalIgnoreCase)) is
+            { } found
+        )
         {
-            return values[index];
+            return found;
         }
 
+        string dotted = Join(path, key);
         if (given is not null && Nearest.To(given, names) is { } near)
         {
-            Report(value.Span, key, "diagnostic.choice-near", Join(path, key), Quoted(names), near);
+            Report(value.Span, key, "diagnostic.choice-near", dotted, Quoted(names), near);
         }
         else
         {
-            Report(value.Span, key, "diagnostic.choice", Join(path, key), Quoted(names));
+            Report(value.Span, key, "diagnostic.choice", dotted, Quoted(names));
         }
 
         return whenAbsent;

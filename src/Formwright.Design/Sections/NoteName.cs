@@ -9,7 +9,18 @@ public readonly record struct NoteName(int Semitone)
     private const int A4 = 69;
     private static readonly string[] Names =
     [
-        "C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B",
+        "C",
+        "C#",
+        "D",
+        "D#",
+        "E",
+        "F",
+        "F#",
+        "G",
+        "G#",
+        "A",
+        "A#",
+        "B",
     ];
 
     /// <summary>Frequency f = a4 · 2^((n - 69)/12), Hz (equal temperament).</summary>

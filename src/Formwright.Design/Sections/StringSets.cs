@@ -12,7 +12,8 @@ public static class StringSets
     public static IReadOnlyList<string> Names => [.. All.Value.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>Strings of a set from bass to treble, or null where there is no set of that name.</summary>
-    public static IReadOnlyList<StringDesign>? Find(string name) => All.Value.GetValueOrDefault(name);
+    public static IReadOnlyList<StringDesign>? Find(string name) =>
+        All.Value.GetValueOrDefault(name);
 
     private static Dictionary<string, IReadOnlyList<StringDesign>> Load()
     {
@@ -21,23 +22,14 @@ public static class StringSets
         )!;
         using StreamReader reader = new(stream);
         List<Diagnostic> diagnostics = [];
-        TomlTable tree = new TomlTreeBuilder("string-sets.toml", diagnostics).Build(
-            reader.ReadToEnd()
-        );
-        TableReader root = new(
-            new ReadingContext("string-sets.toml", diagnostics, null),
-            tree,
-            "",
-            "",
-            true
-        );
+        TableReader root = TableReader.Of(reader.ReadToEnd(), "string-sets.toml", diagnostics);
         Dictionary<string, IReadOnlyList<StringDesign>> sets = new(StringComparer.Ordinal);
-        foreach (string name in tree.Entries.Keys)
+        foreach (string name in root.Given)
         {
             sets[name] = [.. root.Tables(name).Select(StringDesign.Read)];
         }
 
-        root.ReportUnknownKeys();
+        root.ReportUnknownAndMissing();
         return diagnostics.Count == 0
             ? sets
             : throw new InvalidDataException(string.Join(Environment.NewLine, diagnostics));

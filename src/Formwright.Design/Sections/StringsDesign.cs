@@ -22,26 +22,14 @@ public sealed record StringsDesign(
 {
     internal static StringsDesign Read(TableReader table)
     {
-        string name = table.Text("set", "normal");
+        string name = table.Word("set", "normal", StringSets.Names);
         string tuning = table.Text("tuning", "E2 A2 D3 G3 B3 E4");
         IReadOnlyList<StringDesign> own = [.. table.Tables("string").Select(StringDesign.Read)];
         bool isOwn = table.Has("string");
         IReadOnlyList<StringDesign> set = own;
         if (!isOwn)
         {
-            set = StringSets.Find(name) ?? [];
-            if (set.Count == 0)
-            {
-                string near = Nearest.To(name, StringSets.Names) is { } found
-                    ? " " + DesignWords.Of.Format("diagnostic.nearest", found)
-                    : "";
-                string names = string.Join(", ", StringSets.Names.Select(each => $"\"{each}\""));
-                table.Fault(
-                    "set",
-                    DesignWords.Of.Format("diagnostic.choice", "set", names) + near
-                );
-                set = StringSets.Find("normal")!;
-            }
+            set = StringSets.Find(name)!;
         }
         else if (table.Has("set"))
         {
@@ -103,10 +91,13 @@ public sealed record StringsDesign(
 
         return
         [
-            .. set.Select((each, i) => each with
-            {
-                Note = table.Has("string") ? each.Note ?? notes[i] : notes[i],
-            }),
+            .. set.Select(
+                (each, i) =>
+                    each with
+                    {
+                        Note = table.Has("string") ? each.Note ?? notes[i] : notes[i],
+                    }
+            ),
         ];
     }
 }

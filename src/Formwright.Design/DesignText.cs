@@ -80,18 +80,27 @@ public static class DesignText
             return Refused(path, "diagnostic.no-file", path);
         }
 
+        return Read(bytes, path);
+    }
+
+    /// <summary>Reads a design from bytes. Too many, or bytes that are no text, are a diagnostic.</summary>
+    /// <param name="bytes">UTF-8 text.</param>
+    /// <param name="file">Name for diagnostics.</param>
+    public static DesignReading Read(ReadOnlySpan<byte> bytes, string file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
         if (bytes.Length > MaxBytes)
         {
-            return Refused(path, "diagnostic.too-large", MaxBytes);
+            return Refused(file, "diagnostic.too-large", MaxBytes);
         }
 
         try
         {
-            return Parse(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes), path);
+            return Parse(new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes), file);
         }
         catch (DecoderFallbackException)
         {
-            return Refused(path, "diagnostic.not-text");
+            return Refused(file, "diagnostic.not-text");
         }
     }
 

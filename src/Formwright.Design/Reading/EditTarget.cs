@@ -63,14 +63,14 @@ internal sealed partial class EditTarget
     private void Walk(string key)
     {
         string[] parts = key.Split('.');
+        if (!parts.All(part => Part().IsMatch(part)))
+        {
+            throw new ArgumentException($"'{key}' is no key of a design.", nameof(key));
+        }
+
         for (int i = 0; i < parts.Length; i++)
         {
             Match part = Part().Match(parts[i]);
-            if (!part.Success)
-            {
-                throw new ArgumentException($"'{key}' is no key of a design.", nameof(key));
-            }
-
             string name = part.Groups["name"].Value;
             bool isLast = i == parts.Length - 1;
             if (!Chain[^1].Entries.TryGetValue(name, out TomlEntry? entry))

@@ -7,6 +7,9 @@ namespace Formwright.Drawing;
 /// <param name="Paper">Size of the sheet.</param>
 public sealed record Sheet(TitleBlock Title, Paper Paper)
 {
+    /// <summary>Key of the frame, the title block and the bars.</summary>
+    public const string FrameKey = "frame";
+
     private const double LeftBorderMm = 20;
     private const double BorderMm = 10;
     private const double InsetMm = 6;
@@ -81,10 +84,7 @@ public sealed record Sheet(TitleBlock Title, Paper Paper)
     public DrawnSheet Draw()
     {
         Ink ink = new();
-        SheetFrame.Draw(ink, this);
-        TitleBlockDrawing.Draw(ink, this);
-        new ScaleBar(HorizontalBar, IsUpright: false).Draw(ink, Placement.Identity);
-        new ScaleBar(VerticalBar, IsUpright: true).Draw(ink, Placement.Identity);
+        ink.Draw(new SheetFrame(this) { Key = FrameKey }, Placement.Identity);
         foreach (Item item in Items)
         {
             ink.Draw(item, Placement.Identity);

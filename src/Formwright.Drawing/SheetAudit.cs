@@ -64,7 +64,7 @@ public static class SheetAudit
             }
         }
 
-        foreach ((string name, Box box) in drawn.Views)
+        foreach ((string name, _, Box box) in drawn.Views)
         {
             if (!box.IsEmpty && (!frame.Holds(box, TouchMm) || box.Overlaps(title)))
             {

@@ -2,13 +2,17 @@ using Formwright.Curves;
 
 namespace Formwright.Drawing;
 
-/// <summary>Frame and centring marks after ISO 5457:1999.</summary>
-internal static class SheetFrame
+/// <summary>Frame and centring marks after ISO 5457:1999, with the title block and the two bars.</summary>
+internal sealed record SheetFrame(Sheet Sheet) : Item
 {
     private const double MarkMm = 5;
 
-    public static void Draw(Ink ink, Sheet sheet)
+    public override void Draw(Ink ink, Placement placement)
     {
+        Sheet sheet = Sheet;
+        TitleBlockDrawing.Draw(ink, sheet);
+        new ScaleBar(sheet.HorizontalBar, IsUpright: false).Draw(ink, placement);
+        new ScaleBar(sheet.VerticalBar, IsUpright: true).Draw(ink, placement);
         Box frame = sheet.Frame;
         ink.Stroke(Shape.Rectangle(frame), LineStyle.Frame);
         double x = sheet.Paper.WidthMm / 2;

@@ -10,7 +10,7 @@ internal static class Palette
         {
             Tone.Ink => 0,
             Tone.SecondInk => 70,
-            Tone.Wood => 232,
+            Tone.Wood => 238,
             Tone.Paper => 255,
             _ => throw new ArgumentOutOfRangeException(nameof(tone)),
         };

@@ -27,7 +27,7 @@ public sealed record Cautions(IReadOnlyList<string> Texts, double WidthMm) : Blo
             [top, top + new Vector(-SignMm / 2, -7.8), top + new Vector(SignMm / 2, -7.8)],
             closed: true
         );
-        ink.Stroke(sign, LineStyle.Outline);
+        ink.Stroke(sign, LineStyle.Outline with { Layer = "caution" });
         ink.Text(
             "!",
             top - new Vector(0, 6.8),

@@ -15,7 +15,7 @@ public sealed record Notes(string Heading, IReadOnlyList<string> Paragraphs, dou
 
     public TextStyle Style { get; init; } = TextStyle.Body;
 
-    private double HeadMm => Heading.Length == 0 ? 0 : TextStyle.Heading.HeightMm + 3.5;
+    private double HeadMm => Heading.Length == 0 ? 0 : Style.ItsHeading.HeightMm + 3.5;
 
     private double BetweenMm => 0.6 * Style.HeightMm;
 
@@ -39,7 +39,7 @@ public sealed record Notes(string Heading, IReadOnlyList<string> Paragraphs, dou
     protected override void DrawAt(Ink ink, Point corner)
     {
         ArgumentNullException.ThrowIfNull(ink);
-        ink.Text(Heading, corner, TextStyle.Heading, rise: Rise.Top);
+        ink.Text(Heading, corner, Style.ItsHeading, rise: Rise.Top);
         Point at = corner - new Vector(0, HeadMm + Style.HeightMm);
         for (int i = 0; i < Paragraphs.Count; i++)
         {

@@ -29,7 +29,7 @@ public sealed record Plot(
     protected override void DrawAt(Ink ink, Point corner)
     {
         ArgumentNullException.ThrowIfNull(ink);
-        ink.Text(Heading, corner, TextStyle.Heading, rise: Rise.Top);
+        ink.Text(Heading, corner, Style.ItsHeading, rise: Rise.Top);
         Box field = Field(corner);
         DrawAxes(ink, field, corner);
         Point On(Point value) =>
@@ -48,30 +48,51 @@ public sealed record Plot(
             }.Draw(ink, Placement.Identity);
         }
 
-        List<(double Y, string Name, Point End)> ends = [];
+        List<(double Y, string Name)> names = [];
         foreach (PlotSeries series in Series)
         {
+            Shape? last = null;
             foreach (Shape run in Clipping.Inside([.. series.Points.Select(On)], field))
             {
                 ink.Stroke(run, series.Style);
-                if (series.Name.Length > 0 && run.End.X > field.RightMm - (0.5 * field.WidthMm))
-                {
-                    ends.Add((run.End.Y, series.Name, run.End));
-                }
+                last = run;
+            }
+
+            if (last is null)
+            {
+                continue;
+            }
+
+            if (last.End.X > field.RightMm - 0.5)
+            {
+                names.Add((last.End.Y, series.Name));
+            }
+            else
+            {
+                // It leaves by the top or the bottom: its name stands inside, at that end.
+                bool low = last.End.Y < field.Centre.Y;
+                Point at = last.End + new Vector(2, low ? 1.5 : -1.5);
+                ink.Text(series.Name, at, Style, rise: low ? Rise.Baseline : Rise.Top, clear: true);
             }
         }
 
-        ends.Sort((a, b) => a.Y.CompareTo(b.Y));
-        double[] spread = Spreading.Spread([.. ends.Select(e => e.Y)], 1.5 * Style.HeightMm);
-        for (int i = 0; i < ends.Count; i++)
-        {
-            Point at = new(field.RightMm + 2, spread[i]);
-            ink.Text(ends[i].Name, at, Style, Align.Left, Rise.Middle);
-        }
-
+        Name(ink, names, field);
         foreach (Point marked in Marked)
         {
             new Dot(On(marked), 2).Draw(ink, Placement.Identity);
+        }
+    }
+
+    /// <summary>The names right of the field, apart from each other and not below it.</summary>
+    private void Name(Ink ink, List<(double Y, string Name)> names, Box field)
+    {
+        names.Sort((a, b) => a.Y.CompareTo(b.Y));
+        double[] places = Spreading.Spread([.. names.Select(n => n.Y)], 1.5 * Style.HeightMm);
+        double lift = places.Length == 0 ? 0 : Math.Max(0, field.BottomMm + 0.5 - places[0]);
+        for (int i = 0; i < places.Length; i++)
+        {
+            Point at = new(field.RightMm + 2, places[i] + lift);
+            ink.Text(names[i].Name, at, Style, Align.Left, Rise.Middle);
         }
     }
 
@@ -82,7 +103,7 @@ public sealed record Plot(
             .Select(s => s.Name.Length > 0 ? Style.WidthMm(s.Name) + 2 : 0)
             .DefaultIfEmpty()
             .Max();
-        double head = Heading.Length > 0 ? TextStyle.Heading.HeightMm + 4 : 1;
+        double head = Heading.Length > 0 ? Style.ItsHeading.HeightMm + 4 : 1;
         return Box.Of(
             corner.X + (2 * Style.HeightMm) + 2 + ticks,
             corner.Y - Extent.HeightMm + (4.4 * Style.HeightMm),

@@ -40,7 +40,7 @@ public sealed record Table(
         }
     }
 
-    private double HeadingMm => Heading.Length == 0 ? 0 : TextStyle.Heading.HeightMm + 2.5;
+    private double HeadingMm => Heading.Length == 0 ? 0 : Style.ItsHeading.HeightMm + 2.5;
 
     private double HeadMm => HasHeads ? Style.HeightMm + (2 * RowPadMm) : 0;
 
@@ -50,7 +50,7 @@ public sealed record Table(
         double[] widths = Widths();
         double right = corner.X + widths.Sum() + (GapMm * (widths.Length - 1));
         double y = corner.Y - HeadingMm;
-        ink.Text(Heading, corner, TextStyle.Heading, rise: Rise.Top);
+        ink.Text(Heading, corner, Style.ItsHeading, rise: Rise.Top);
         Rule(LineStyle.Rule);
         if (HasHeads)
         {

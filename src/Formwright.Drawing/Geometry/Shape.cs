@@ -208,7 +208,6 @@ public sealed record Shape
         return points;
     }
 
-    /// <summary>The smallest upright box around the path, within 0.01 mm where it holds curves.</summary>
-    public Box Bounds() =>
-        Flatten(0.01).Aggregate(Box.Empty, static (box, point) => box.With(point));
+    /// <summary>The smallest upright box around the shape.</summary>
+    public Box Bounds() => ShapeBounds.Of(this);
 }

@@ -28,12 +28,16 @@ public sealed record ScaleBar(Point From, bool IsUpright) : Item
             );
         }
 
+        // Beyond the end of the lower bar; beside the upright one, whose end is near the centring mark.
+        Point text = IsUpright
+            ? from + (LengthMm / 2 * along) + ((EndTickMm + 1) * up)
+            : from + ((LengthMm + 3) * along);
         ink.Text(
             Words.Of("bar"),
-            from + ((LengthMm + 3) * along),
+            text,
             TextStyle.Small,
-            Align.Left,
-            Rise.Middle,
+            IsUpright ? Align.Centre : Align.Left,
+            IsUpright ? Rise.Baseline : Rise.Middle,
             along.Angle
         );
     }

@@ -105,7 +105,7 @@ public sealed record View(IReadOnlyList<Item> Items, ViewFrame Frame = ViewFrame
             box = box.With(ink.Measure(() => DrawLabel(ink, name, box.TopLeft)));
         }
 
-        ink.AddView(name, box);
+        ink.Add(new DrawnView(name, Scale, box));
     }
 
     /// <summary>A scale as it is written: full size, 1:2, 2:1.</summary>

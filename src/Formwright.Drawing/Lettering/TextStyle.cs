@@ -3,6 +3,8 @@ namespace Formwright.Drawing;
 /// <summary>How a text is lettered. <paramref name="HeightMm"/> is the height of a capital, after ISO 3098.</summary>
 public sealed record TextStyle(string Layer, double HeightMm, Weight Weight, Tone Tone = Tone.Ink)
 {
+    private static readonly double[] Heights = [1.8, 2.5, 3.5, 5, 7, 10];
+
     /// <summary>Names of fields: 1.8 mm.</summary>
     public static TextStyle Small { get; } = new("small-text", 1.8, Weight.Regular);
 
@@ -25,6 +27,16 @@ public sealed record TextStyle(string Layer, double HeightMm, Weight Weight, Ton
 
     /// <summary>The title of a sheet: 5 mm.</summary>
     public static TextStyle Title { get; } = new("title", 5, Weight.SemiBold);
+
+    /// <summary>The next height of ISO 3098 (1.8, 2.5, 3.5, 5, 7, 10 mm), in the same weight.</summary>
+    public TextStyle Larger =>
+        this with
+        {
+            HeightMm = Heights.FirstOrDefault(h => h > HeightMm, Heights[^1]),
+        };
+
+    /// <summary>The style of a heading over a text of this style.</summary>
+    internal TextStyle ItsHeading => Heading with { HeightMm = Larger.HeightMm };
 
     /// <summary>Width of a text in this style, in mm.</summary>
     public double WidthMm(string text) => Typeface.Of(Weight).WidthMm(text, HeightMm);

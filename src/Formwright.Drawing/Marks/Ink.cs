@@ -9,16 +9,37 @@ public sealed class Ink
 {
     private readonly List<Mark> marks = [];
     private readonly List<SheetFlaw> flaws = [];
-    private readonly List<(string Name, Box Box)> views = [];
+    private readonly List<DrawnView> views = [];
     private string? key;
 
-    /// <summary>What has been drawn, the lowest level first.</summary>
-    public IReadOnlyList<Mark> Marks() => [.. marks.OrderBy(mark => mark.Level)];
+    /// <summary>What has been drawn, the lowest level first; what clears the ground takes the tone of the fill that it lies on.</summary>
+    public IReadOnlyList<Mark> Marks()
+    {
+        FillMark[] ground =
+        [
+            .. marks
+                .OfType<FillMark>()
+                .Where(fill => fill is { Level: Level.Ground, Tone: not Tone.Ink }),
+        ];
+        return
+        [
+            .. marks
+                .Select(mark =>
+                    mark is FillMark { Level: Level.Clear } clear
+                        ? clear with
+                        {
+                            Tone = Ground.ToneAt(ground, BoundsOf(clear).Centre),
+                        }
+                        : mark
+                )
+                .OrderBy(mark => mark.Level),
+        ];
+    }
 
     public IReadOnlyList<SheetFlaw> Flaws => flaws;
 
-    /// <summary>Each view with the box around everything that it drew.</summary>
-    public IReadOnlyList<(string Name, Box Box)> Views => views;
+    /// <summary>The views with the boxes around all that they drew.</summary>
+    public IReadOnlyList<DrawnView> Views => views;
 
     /// <summary>Draws an item under its own key.</summary>
     public void Draw(Item item, Placement placement)
@@ -113,7 +134,7 @@ public sealed class Ink
         return box;
     }
 
-    internal void AddView(string name, Box box) => views.Add((name, box));
+    internal void Add(DrawnView view) => views.Add(view);
 
     /// <summary>The box around a mark; lines are taken without their width.</summary>
     public static Box BoundsOf(Mark mark) =>

@@ -62,6 +62,12 @@ public sealed record LineStyle(string Layer, double WidthMm, Tone Tone, IReadOnl
     /// <summary>Frame of the sheet, after ISO 5457.</summary>
     public static LineStyle Frame { get; } = new("frame", 0.7, Tone.Ink, []);
 
+    /// <summary>Where two tiled pages meet.</summary>
+    public static LineStyle Seam { get; } = new("seam", 0.13, Tone.Ink, [2, 1.5]);
+
+    /// <summary>Crosses on which tiled pages are laid.</summary>
+    public static LineStyle MatchMark { get; } = new("match-mark", 0.18, Tone.Ink, []);
+
     /// <summary>The 100 mm bars.</summary>
     public static LineStyle ScaleBar { get; } = new("scale-bar", 0.25, Tone.Ink, []);
 

@@ -1,3 +1,4 @@
+using Formwright.Curves;
 using Formwright.Drawing;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
@@ -34,11 +35,53 @@ public static class PdfWriter
         {
             Paper paper = drawn.Sheet.Paper;
             using XGraphics graphics = AddPage(document, paper, printScale);
-            new PdfPen(graphics, paper.HeightMm).Draw(drawn.Marks);
+            new PdfPen(graphics, drawn.Sheet.PaperBox).Draw(drawn.Marks);
         }
 
         document.Save(stream, closeStream: false);
     }
+
+    /// <summary>Writes a sheet in pieces: the key map, then one page per tile. The content is in the file once.</summary>
+    /// <param name="stream">Where to; stays open.</param>
+    /// <param name="plan">How the sheet is cut up.</param>
+    /// <param name="printScale">Correction for the printer.</param>
+    public static void Write(Stream stream, TilePlan plan, PrintScale? printScale = null)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentNullException.ThrowIfNull(plan);
+        using PdfDocument document = New(plan.Sheet.Sheet.Title);
+        using XForm content = new(
+            document,
+            XUnit.FromPoint(plan.Area.WidthMm * PointsPerMm),
+            XUnit.FromPoint(plan.Area.HeightMm * PointsPerMm)
+        );
+        using (XGraphics graphics = XGraphics.FromForm(content))
+        {
+            new PdfPen(graphics, plan.Area).Draw(plan.Content);
+        }
+
+        Box paper = Box.Of(0, 0, plan.Page.WidthMm, plan.Page.HeightMm);
+        foreach (PrintedPage page in plan.Pages())
+        {
+            using XGraphics graphics = AddPage(document, plan.Page, printScale);
+            XGraphicsState state = graphics.Save();
+            graphics.IntersectClip(Rectangle(page.Clip, plan.Page.HeightMm));
+            Box shown = new(page.Content.Apply(plan.Area.Min), page.Content.Apply(plan.Area.Max));
+            graphics.DrawImage(content, Rectangle(shown, plan.Page.HeightMm));
+            graphics.Restore(state);
+            new PdfPen(graphics, paper).Draw(page.Marks);
+        }
+
+        document.Save(stream, closeStream: false);
+    }
+
+    private static XRect Rectangle(Box box, double heightMm) =>
+        new(
+            box.LeftMm * PointsPerMm,
+            (heightMm - box.TopMm) * PointsPerMm,
+            box.WidthMm * PointsPerMm,
+            box.HeightMm * PointsPerMm
+        );
 
     private static PdfDocument New(TitleBlock title)
     {

@@ -109,7 +109,10 @@ internal sealed class SvgPen(Box window, SvgOptions options)
     {
         LineStyle style = stroke.Style;
         StringBuilder head = new();
-        head.Append(CultureInfo.InvariantCulture, $"<path class=\"fw-{style.Layer}\"");
+        head.Append(
+            CultureInfo.InvariantCulture,
+            $"<path class=\"fw-{style.Layer.Replace('.', '_')}\""
+        );
         AppendKey(head, stroke.Key);
         head.Append(" fill=\"none\" stroke=\"")
             .Append(Colour(style.Tone))
@@ -158,7 +161,7 @@ internal sealed class SvgPen(Box window, SvgOptions options)
         double em = Typeface.Of(style.Weight).EmMm(style.HeightMm);
         body.Append(
             CultureInfo.InvariantCulture,
-            $"<{(options.IsInline ? "text" : "g")} class=\"fw-{style.Layer}\""
+            $"<{(options.IsInline ? "text" : "g")} class=\"fw-{style.Layer.Replace('.', '_')}\""
         );
         AppendKey(body, text.Key);
         body.Append(" fill=\"").Append(Colour(style.Tone)).Append('"');

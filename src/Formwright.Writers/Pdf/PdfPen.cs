@@ -4,8 +4,8 @@ using PdfSharp.Drawing;
 
 namespace Formwright.Writers;
 
-/// <summary>Puts marks on a PDF page or form of a height; coordinates become points, y downwards.</summary>
-internal sealed class PdfPen(XGraphics graphics, double heightMm)
+/// <summary>Puts marks on a PDF page or form that shows a window of them; coordinates become points, y downwards.</summary>
+internal sealed class PdfPen(XGraphics graphics, Box window)
 {
     private readonly Dictionary<LineStyle, XPen> pens = [];
     private readonly Dictionary<(Weight, double), XFont> fonts = [];
@@ -40,7 +40,7 @@ internal sealed class PdfPen(XGraphics graphics, double heightMm)
 
     private static double Pt(double mm) => mm * PdfWriter.PointsPerMm;
 
-    private XPoint At(Point p) => new(Pt(p.X), Pt(heightMm - p.Y));
+    private XPoint At(Point p) => new(Pt(p.X - window.LeftMm), Pt(window.TopMm - p.Y));
 
     private void Letter(TextMark text)
     {

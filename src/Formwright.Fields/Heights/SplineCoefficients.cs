@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Formwright.Fields;
 
 /// <summary>Coefficients of the bicubic B-spline that follows node values: c = u - δ²u/6 along each axis in turn.</summary>
@@ -35,7 +37,15 @@ internal static class SplineCoefficients
         Span<double> into
     )
     {
-        for (int i = 0; i < into.Length; i++)
+        int i = 0;
+        for (; i + Vector<double>.Count <= into.Length; i += Vector<double>.Count)
+        {
+            (
+                (new Vector<double>(middle[i..]) * (4.0 / 3))
+                - ((new Vector<double>(before[i..]) + new Vector<double>(after[i..])) * (1.0 / 6))
+            ).CopyTo(into[i..]);
+        }
+        for (; i < into.Length; i++)
         {
             into[i] = (middle[i] * (4.0 / 3)) - ((before[i] + after[i]) * (1.0 / 6));
         }

@@ -123,4 +123,25 @@ internal static class GridPass
             into[i] = middle[i] + ((before[i] + after[i]) * 0.5);
         }
     }
+
+    /// <summary>Largest of the values without sign; not a number if any is not.</summary>
+    internal static double Largest(ReadOnlySpan<double> values)
+    {
+        Vector<double> largest = Vector<double>.Zero;
+        int i = 0;
+        for (; i + Vector<double>.Count <= values.Length; i += Vector<double>.Count)
+        {
+            largest = Vector.Max(largest, Vector.Abs(new Vector<double>(values[i..])));
+        }
+        double result = 0;
+        for (int lane = 0; lane < Vector<double>.Count; lane++)
+        {
+            result = Math.Max(result, largest[lane]);
+        }
+        for (; i < values.Length; i++)
+        {
+            result = Math.Max(result, Math.Abs(values[i]));
+        }
+        return result;
+    }
 }

@@ -18,9 +18,9 @@ public static class Membrane
     /// <summary>Cycles after which the solver gives up and says so.</summary>
     public const int MostCycles = 60;
 
-    /// <summary>Residual at which the solver stops: then u is within 1e-8 of itself of the exact grid solution.</summary>
+    /// <summary>Residual at which the solver stops: then u is within 1e-7 of itself of the exact grid solution.</summary>
     /// <remarks>By the maximum principle of the equations a residual r moves u by no more than the share r.</remarks>
-    public const double ResidualTolerance = 1e-8;
+    public const double ResidualTolerance = 1e-7;
 
     // Derived: so far out a place is still known to 1e-9 of a step.
     private const int MostStepsFromOrigin = 1 << 21;

@@ -1,8 +1,15 @@
+using Formwright.Curves;
+
 namespace Formwright.Fields;
 
 /// <summary>The membrane over a region, -∇²u = 1 with u = 0 on the edge, as solved on one grid, and how well.</summary>
 public sealed class MembraneSolution
 {
+    private const int EdgePlaces = 500;
+
+    /// <summary>Share of max u by which the polyline's sagitta moves the field.</summary>
+    private readonly double edgeError;
+
     internal MembraneSolution(Region region, Multigrid solver, double residual)
     {
         MembraneGrid grid = solver.Finest;
@@ -21,6 +28,7 @@ public sealed class MembraneSolution
         }
         Integral *= StepMm * StepMm;
         RelativeError = GridError(Field, grid, solver);
+        edgeError = region.SagittaMm * SteepestEdge() / Field.Peak.HeightMm;
     }
 
     public Region Region { get; }
@@ -56,7 +64,22 @@ public sealed class MembraneSolution
     public double EstimatedErrorMm(double heightMm, double exponent = 1)
     {
         Dome.CheckShape(heightMm, exponent);
-        return heightMm * exponent * RelativeError;
+        return heightMm * exponent * (RelativeError + edgeError);
+    }
+
+    /// <summary>Largest slope of u on the edge, where it is steepest.</summary>
+    private double SteepestEdge()
+    {
+        double steepest = 0;
+        foreach (IReadOnlyList<Point> loop in Region.Loops)
+        {
+            int stride = Math.Max(loop.Count / EdgePlaces, 1);
+            for (int i = 0; i < loop.Count; i += stride)
+            {
+                steepest = Math.Max(steepest, Field.Spline(loop[i]).Slope.Length);
+            }
+        }
+        return steepest;
     }
 
     /// <summary>

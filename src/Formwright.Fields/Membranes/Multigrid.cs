@@ -43,11 +43,10 @@ internal sealed class Multigrid
     /// <summary>Cycles spent on the finest grid.</summary>
     internal int Cycles { get; private set; }
 
-    /// <summary>Solves -∇²u = 1 on every grid, coarse to fine.</summary>
-    /// <returns>Largest residual on the finest grid.</returns>
+    /// <summary>Solves -∇²u = 1 on every grid, coarse to fine, each until a cycle meets a residual within the tolerance.</summary>
+    /// <returns>Largest residual on the finest grid after the last cycle.</returns>
     internal double Solve(double tolerance, int mostCycles)
     {
-        double residual = 0;
         for (int level = grids.Length - 1; level >= 0; level--)
         {
             MembraneGrid grid = grids[level];
@@ -58,33 +57,48 @@ internal sealed class Multigrid
                 GridTransfer.AddTo(grid, grids[level + 1]);
             }
             Cycles = 0;
+            double residual;
             do
             {
-                Cycle(level);
+                residual = Cycle(level);
                 Cycles++;
-                residual = GridTransfer.LargestResidual(grid);
             } while (!(residual <= tolerance) && Cycles < mostCycles);
             if (level == 1)
             {
                 CoarserAnswer = [.. grid.U];
             }
         }
+        return Finish(tolerance, mostCycles);
+    }
+
+    /// <summary>Cycles on until the residual that is left, not the one met on the way, is within the tolerance.</summary>
+    private double Finish(double tolerance, int mostCycles)
+    {
+        double residual = GridTransfer.LargestResidual(Finest);
+        while (!(residual <= tolerance) && Cycles < mostCycles)
+        {
+            Cycle(0);
+            Cycles++;
+            residual = GridTransfer.LargestResidual(Finest);
+        }
         return residual;
     }
 
-    private void Cycle(int level)
+    /// <returns>Largest residual that the cycle met on its way down.</returns>
+    private double Cycle(int level)
     {
         MembraneGrid grid = grids[level];
         if (level == grids.Length - 1)
         {
             Relax(grid, CoarsestPasses);
-            return;
+            return GridTransfer.LargestResidual(grid);
         }
         Relax(grid, PassesBefore);
-        GridTransfer.Restrict(grid, grids[level + 1]);
+        double residual = GridTransfer.Restrict(grid, grids[level + 1]);
         Cycle(level + 1);
         GridTransfer.AddTo(grid, grids[level + 1]);
         Relax(grid, PassesAfter);
+        return residual;
     }
 
     private static void Relax(MembraneGrid grid, int passes)

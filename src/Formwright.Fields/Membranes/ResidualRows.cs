@@ -41,9 +41,6 @@ internal sealed class ResidualRows(MembraneGrid grid)
         {
             GridPass.Residual(grid, spans[nextSpan], values);
         }
-        foreach (double value in values)
-        {
-            Largest = Math.Max(Largest, Math.Abs(value));
-        }
+        Largest = Math.Max(Largest, GridPass.Largest(values));
     }
 }

@@ -47,7 +47,7 @@ internal static class StraightCut
         {
             Point before = loop[(start + step - 1) % loop.Count];
             Point here = loop[(start + step) % loop.Count];
-            if (here.X >= x)
+            if (here.X > x)
             {
                 piece ??= [OnLine(before, here, x)];
                 piece.Add(here);
@@ -55,11 +55,7 @@ internal static class StraightCut
             else if (piece is not null)
             {
                 piece.Add(OnLine(before, here, x));
-                // A piece that only touches the line from the other side encloses nothing.
-                if (piece.Exists(place => place.X > x))
-                {
-                    pieces.Add(piece);
-                }
+                pieces.Add(piece);
                 piece = null;
             }
         }
@@ -67,7 +63,8 @@ internal static class StraightCut
 
     private static IEnumerable<List<Point>> Joined(List<List<Point>> pieces)
     {
-        // Along the line, inside and outside alternate: ends pair up in order of y, each pair one leaving and one entering.
+        // Along the line inside and outside alternate: ends pair up in order of y, the lower one entering (the inside lies
+        // to the left), the upper one leaving.
         (double Y, int Piece, bool Enters)[] ends =
         [
             .. pieces
@@ -82,16 +79,27 @@ internal static class StraightCut
                 .OrderBy(end => end.Y),
         ];
         var follower = new int[pieces.Count];
-        for (int i = 0; i + 1 < ends.Length; i += 2)
+        for (int i = 0; i + 1 < ends.Length; i++)
         {
-            (var a, var b) = (ends[i], ends[i + 1]);
-            if (a.Enters == b.Enters)
+            bool enters = i % 2 == 0;
+            if (ends[i].Enters != enters && ends[i + 1].Y == ends[i].Y)
+            {
+                (ends[i], ends[i + 1]) = (ends[i + 1], ends[i]);
+            }
+            if (ends[i].Enters != enters)
             {
                 throw new ArgumentException(
                     "The line touches a corner of the region; move it a little."
                 );
             }
-            follower[a.Enters ? b.Piece : a.Piece] = a.Enters ? a.Piece : b.Piece;
+            if (!enters)
+            {
+                follower[ends[i].Piece] = ends[i - 1].Piece;
+            }
+        }
+        if (ends.Length > 0)
+        {
+            follower[ends[^1].Piece] = ends[^2].Piece;
         }
         var used = new bool[pieces.Count];
         for (int i = 0; i < pieces.Count; i++)

@@ -65,8 +65,7 @@ public sealed class MembraneTests
                         Assert.Equal(exact, membrane.Field.HeightAt(place), 1e-6 * max);
                     }
                 },
-                iter: 60,
-                seed: "0000KMLyNoZ3"
+                iter: 60
             );
     }
 
@@ -167,12 +166,17 @@ public sealed class MembraneTests
                         ),
                     ]);
                     double width = Math.Min(region.Bounds.WidthMm, region.Bounds.HeightMm);
-                    MembraneSolution membrane = Membrane.Solve(region, width / stepsAcross);
+                    double step = width / stepsAcross;
+                    // A sliver may hold no node at all, which is refused.
+                    if (region.AreaMm2 < 10 * step * step)
+                    {
+                        return;
+                    }
+                    MembraneSolution membrane = Membrane.Solve(region, step);
                     Assert.True(membrane.Converged, $"residual {membrane.Residual}");
                     Assert.InRange(membrane.Cycles, 1, 40);
                 },
-                iter: 200,
-                seed: "0000KMLyNoZ3"
+                iter: 200
             );
     }
 }

@@ -56,17 +56,16 @@ public sealed class RegionTests
                     {
                         Vector a = loop[i] - place;
                         Vector b = loop[(i + 1) % loop.Length] - place;
+                        // Within rounding of the edge either answer is right.
+                        if (a.Length < 1e-9 || Math.Abs(a.Cross(b)) < 1e-9 * (b - a).Length)
+                        {
+                            return;
+                        }
                         swept += Math.Atan2(a.Cross(b), a.Dot(b));
-                    }
-                    // On the edge itself a part of a turn is swept, and either answer is right.
-                    if (Math.Abs(Math.Abs(swept) - Math.PI) < 3.14)
-                    {
-                        return;
                     }
                     Assert.Equal(Math.Abs(swept) > 3, Region.Of(loop).Contains(place));
                 },
-                iter: 2000,
-                seed: "0000KMLyNoZ3"
+                iter: 2000
             );
     }
 

@@ -98,19 +98,17 @@ public static class Membrane
                 "A tolerance above 0 is needed."
             );
         }
-        double step = Math.Min(region.Bounds.WidthMm, region.Bounds.HeightMm) / CoarsestStepsAcross;
-        MembraneSolution? best = null;
-        while (best is null || best.EstimatedErrorMm(heightMm, exponent) > toleranceMm)
+        Box bounds = region.Bounds;
+        double step = Math.Min(bounds.WidthMm, bounds.HeightMm) / CoarsestStepsAcross;
+        MembraneSolution best = Solve(region, step);
+        // What the polyline at the edge costs no finer grid brings back: at least half the tolerance is the grid's.
+        while (
+            best.GridErrorMm(heightMm, exponent)
+                > Math.Max(toleranceMm - best.EdgeErrorMm(heightMm, exponent), toleranceMm / 2)
+            && bounds.WidthMm * bounds.HeightMm < best.StepMm * best.StepMm * MostNodes / 8
+        )
         {
-            if (
-                best is not null
-                && region.Bounds.WidthMm * region.Bounds.HeightMm > step * step * MostNodes / 2
-            )
-            {
-                break;
-            }
-            best = Solve(region, step);
-            step /= 2;
+            best = Solve(region, best.StepMm / 2);
         }
         return best;
     }

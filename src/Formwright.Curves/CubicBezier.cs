@@ -15,4 +15,11 @@ public readonly record struct CubicBezier(Point P0, Point P1, Point P2, Point P3
             (b0 * P0.Y) + (b1 * P1.Y) + (b2 * P2.Y) + (b3 * P3.Y)
         );
     }
+
+    /// <summary>Derivative by the parameter, mm.</summary>
+    public Vector Derivative(double t)
+    {
+        double r = 1 - t;
+        return ((P1 - P0) * (3 * r * r)) + ((P2 - P1) * (6 * r * t)) + ((P3 - P2) * (3 * t * t));
+    }
 }

@@ -48,10 +48,9 @@ public static class MinimumVariation
         {
             double before = curve.Length;
             curve = curve.With(curve.Spans[0].Bubbles + 4);
-            int stuck = curve.Meet();
-            if (stuck >= 0 || !curve.Minimise())
+            if (!curve.Settle())
             {
-                return Failed([VariationStart.NotFound(Math.Max(0, stuck))], curve.Iterations);
+                return Failed([VariationStart.Failure(curve)], curve.Iterations);
             }
 
             moved = Math.Abs(curve.Length - before) * start.ScaleMm;
@@ -69,6 +68,7 @@ public static class MinimumVariation
             : new(
                 new Outline(outline.Half),
                 [],
+                OutlineChecks.HollowEnds(features, outline),
                 curve.Energy / (start.ScaleMm * start.ScaleMm * start.ScaleMm),
                 moved,
                 outline.DeviationMm,
@@ -77,5 +77,5 @@ public static class MinimumVariation
     }
 
     private static OutlineSolution Failed(IReadOnlyList<OutlineProblem> problems, int iterations) =>
-        new(null, problems, double.NaN, double.NaN, double.NaN, iterations);
+        new(null, problems, [], double.NaN, double.NaN, double.NaN, iterations);
 }

@@ -30,8 +30,11 @@ public enum OutlineFault
     /// <summary>The fair curve through all features has no bout (or no waist) here: it bends the other way.</summary>
     NoTurn,
 
-    /// <summary>The curve between this feature and the next would loop or cross itself.</summary>
+    /// <summary>The curve between this feature and the next would loop, cross itself or run off: they stand too near for their widths.</summary>
     Loop,
+
+    /// <summary>A remark, the outline is there: it is hollow on the centreline at this end and reaches beyond it; the measured figure is the hollow's radius.</summary>
+    HollowEnd,
 
     /// <summary>The curve would cross the centreline between this feature and the next.</summary>
     CrossesCentreline,

@@ -89,6 +89,26 @@ internal static class OutlineChecks
         }
     }
 
+    /// <summary>Ends at which the outline is hollow on the centreline.</summary>
+    internal static IReadOnlyList<OutlineProblem> HollowEnds(
+        OutlineFeatures features,
+        VariationOutline outline
+    )
+    {
+        List<OutlineProblem> remarks = [];
+        End(OutlineFeature.Heel, features.HeelFlatMm, outline.Half.Start.Curvature);
+        End(OutlineFeature.Tail, features.TailFlatMm, outline.Half.End.Curvature);
+        return remarks;
+
+        void End(OutlineFeature feature, double flat, double kappa)
+        {
+            if (flat == 0 && kappa > 0)
+            {
+                remarks.Add(new(feature, OutlineFault.HollowEnd, 1 / kappa, double.NaN));
+            }
+        }
+    }
+
     /// <summary>What a computed outline has that no maker asked for.</summary>
     internal static IReadOnlyList<OutlineProblem> Of(
         OutlineFeatures features,
@@ -98,17 +118,17 @@ internal static class OutlineChecks
         List<OutlineProblem> problems = [];
         Chain half = outline.Half;
         double[] at = outline.At;
-        for (int i = 0; i < 5; i++)
+        for (int i = 1; i < 4; i++)
         {
             double kappa = half.At(at[i]).Curvature;
-            bool isFlat = i == 0 ? features.HeelFlatMm > 0 : i == 4 && features.TailFlatMm > 0;
             double convex = i == 2 ? kappa : -kappa;
-            if (!isFlat && !(convex > 0))
+            if (!(convex > 0))
             {
                 problems.Add(new((OutlineFeature)i, OutlineFault.NoTurn, 1 / convex, double.NaN));
             }
         }
 
+        bool allTurn = problems.Count == 0;
         IReadOnlyList<ChainPoint> turns = half.TangentsAlong(0);
         foreach (ChainPoint turn in turns)
         {
@@ -126,7 +146,7 @@ internal static class OutlineChecks
             {
                 Add(turn.ArcLengthMm, OutlineFault.CrossesCentreline, turn.Position.Y, 0);
             }
-            else if (!isFeature)
+            else if (!isFeature && allTurn)
             {
                 Add(turn.ArcLengthMm, OutlineFault.ExtraTurn, turn.Position.X, double.NaN);
             }

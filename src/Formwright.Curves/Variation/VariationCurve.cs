@@ -11,6 +11,7 @@ namespace Formwright.Curves.Variation;
 internal sealed class VariationCurve
 {
     private const int MostIterations = 60;
+    private const double LargestStretch = 3;
 
     private readonly SpanStep[] steps;
     private readonly double[][] moves;
@@ -61,24 +62,50 @@ internal sealed class VariationCurve
         }
     }
 
-    /// <summary>Brings every span onto its end.</summary>
-    /// <returns>The first span that can't be, or -1.</returns>
-    internal int Meet()
+    /// <summary>The span in which <see cref="Settle"/> failed, by its first feature.</summary>
+    internal int FailedSpan { get; private set; }
+
+    /// <summary>The failed span grew without end: there is no minimum without a loop.</summary>
+    internal bool RanOff { get; private set; }
+
+    /// <summary>Brings every span onto its end, then goes downhill to the nearest minimum.</summary>
+    /// <returns>False when that is not reached within the allowed work; see <see cref="FailedSpan"/>.</returns>
+    internal bool Settle() => Meet() && Minimise();
+
+    private bool Meet()
     {
         for (int m = 0; m < Spans.Length; m++)
         {
             if (!steps[m].Meet(Spans[m]))
             {
-                return m;
+                FailedSpan = m;
+                return false;
             }
         }
 
-        return -1;
+        return true;
     }
 
-    /// <summary>Goes downhill to the nearest minimum.</summary>
-    /// <returns>False when it is not reached within the allowed iterations.</returns>
-    internal bool Minimise()
+    /// <summary>How long a span is for the distance that it covers; a quarter circle has 0.8.</summary>
+    private static double Stretch(VariationSpan span)
+    {
+        Vector across = span.To - span.From;
+        return span.Length / (Math.Abs(across.X) + Math.Abs(across.Y));
+    }
+
+    private bool Failed()
+    {
+        FailedSpan = 0;
+        for (int m = 1; m < Spans.Length; m++)
+        {
+            FailedSpan = Stretch(Spans[m]) > Stretch(Spans[FailedSpan]) ? m : FailedSpan;
+        }
+
+        RanOff = Stretch(Spans[FailedSpan]) > LargestStretch;
+        return false;
+    }
+
+    private bool Minimise()
     {
         double energy = Energy;
         int settled = 0;
@@ -86,7 +113,7 @@ internal sealed class VariationCurve
         {
             if (!Direction())
             {
-                return false;
+                return Failed();
             }
 
             Iterations++;
@@ -98,7 +125,7 @@ internal sealed class VariationCurve
             for (int halving = 0; halving < 20 && !done; halving++)
             {
                 Move(share);
-                if (Meet() < 0 && IsSane(lengths))
+                if (Meet() && IsSane(lengths))
                 {
                     double now = Energy;
                     done = (isClose && share == 1) || now <= energy + (1e-4 * share * slope);
@@ -119,7 +146,12 @@ internal sealed class VariationCurve
                     span.Evaluate();
                 }
 
-                return isClose;
+                return isClose || Failed();
+            }
+
+            if (Spans.Any(span => Stretch(span) > LargestStretch))
+            {
+                return Failed();
             }
 
             settled = isClose ? settled + 1 : 0;
@@ -129,7 +161,7 @@ internal sealed class VariationCurve
             }
         }
 
-        return false;
+        return Failed();
     }
 
     private bool Direction()

@@ -40,24 +40,23 @@ internal sealed class VariationStart
     /// <summary>Why <see cref="Solve"/> gave nothing.</summary>
     internal OutlineProblem Problem { get; private set; }
 
-    internal static OutlineProblem NotFound(int span) =>
-        new((OutlineFeature)span, OutlineFault.NotFound, double.NaN, double.NaN);
+    /// <summary>What a curve that did not settle says: which span failed, and how.</summary>
+    internal static OutlineProblem Failure(VariationCurve curve) =>
+        new(
+            (OutlineFeature)curve.FailedSpan,
+            curve.RanOff ? OutlineFault.Loop : OutlineFault.NotFound,
+            double.NaN,
+            double.NaN
+        );
 
     /// <summary>The curve of least variation with a number of bubbles in each span; null when <see cref="Problem"/> says why not.</summary>
     internal VariationCurve? Solve(int bubbles)
     {
         VariationCurve curve = First(bubbles);
-        int stuck = curve.Meet();
-        if (stuck >= 0)
-        {
-            Problem = NotFound(stuck);
-            return null;
-        }
-
-        if (!curve.Minimise())
+        if (!curve.Settle())
         {
             Iterations = curve.Iterations;
-            Problem = NotFound(0);
+            Problem = Failure(curve);
             return null;
         }
 
@@ -186,7 +185,7 @@ internal sealed class VariationStart
                 trial.SetCurvature(which[i], natural[i] + (next * (goal - natural[i])));
             }
 
-            if (trial.Meet() < 0 && trial.Minimise())
+            if (trial.Settle())
             {
                 reached = trial;
                 done = next;

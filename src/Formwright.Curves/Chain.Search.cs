@@ -67,6 +67,13 @@ public sealed partial class Chain
                 : IsClosed ? segments[0].Start - place
                 : segment.PositionAt(segment.LengthMm) - place
             ).Dot(across);
+            if (before != 0 && Math.Abs(before) + Math.Abs(atEnd) > segment.LengthMm)
+            {
+                // Too short to reach the line from its start and come back to its end.
+                before = atEnd;
+                continue;
+            }
+
             breaks.Clear();
             SegmentAngles.TangentsAlong(segment, angle, breaks);
             double from = 0;

@@ -17,30 +17,35 @@ internal ref struct NearestSearch(Chain chain, Point place)
 
     internal NearestPoint Run(int firstSegment, int endSegment)
     {
-        System.Collections.Immutable.ImmutableArray<EulerSegment> segments = chain.Segments;
-        Offer(firstSegment, 0);
+        ReadOnlySpan<EulerSegment> segments = chain.Segments.AsSpan();
+        int nearest = firstSegment;
+        double least = double.PositiveInfinity;
         for (int i = firstSegment; i < endSegment; i++)
         {
             double d = segments[i].Start.DistanceTo(place);
-            if (d < best)
-            {
-                Offer(i, 0);
-            }
+            (least, nearest) = d < least ? (d, i) : (least, nearest);
         }
 
-        if (!chain.IsClosed || endSegment < segments.Length)
+        Offer(nearest, 0);
+        Point end = segments[endSegment - 1].PositionAt(segments[endSegment - 1].LengthMm);
+        if (end.DistanceTo(place) < best)
         {
             Offer(endSegment - 1, segments[endSegment - 1].LengthMm);
         }
 
+        // The neighbours of the nearest node first: they make the bound sharp.
+        Whole(segments, nearest, endSegment, end);
+        if (nearest > firstSegment)
+        {
+            Whole(segments, nearest - 1, endSegment, end);
+        }
+
         for (int i = firstSegment; i < endSegment; i++)
         {
-            double d0 = segments[i].Start.DistanceTo(place);
-            double d1 =
-                i + 1 < segments.Length
-                    ? segments[i + 1].Start.DistanceTo(place)
-                    : segments[i].PositionAt(segments[i].LengthMm).DistanceTo(place);
-            Piece(i, segments[i], 0, segments[i].LengthMm, d0, d1, 0);
+            if (i != nearest && i != nearest - 1)
+            {
+                Whole(segments, i, endSegment, end);
+            }
         }
 
         return new(
@@ -48,6 +53,45 @@ internal ref struct NearestSearch(Chain chain, Point place)
             best,
             bestPoint.Tangent.Cross(place - bestPoint.Position) > 0
         );
+    }
+
+    private void Whole(ReadOnlySpan<EulerSegment> segments, int i, int endSegment, Point end)
+    {
+        ref readonly EulerSegment segment = ref segments[i];
+        Point to = i + 1 < endSegment ? segments[i + 1].Start : end;
+        double d0 = segment.Start.DistanceTo(place);
+        double d1 = to.DistanceTo(place);
+        if (0.5 * (d0 + d1 - segment.LengthMm) < best && FromChord(segment, to, d0, d1) < best)
+        {
+            Piece(i, segment, 0, segment.LengthMm, d0, d1, 0);
+        }
+    }
+
+    /// <summary>
+    /// A bound that is sharp for short segments: distance from the chord, less the height κL²/8 that a segment of at most a radian can
+    /// rise over it.
+    /// </summary>
+    private readonly double FromChord(in EulerSegment segment, Point to, double d0, double d1)
+    {
+        double length = segment.LengthMm;
+        double steepest = Math.Max(
+            Math.Abs(segment.StartCurvature),
+            Math.Abs(segment.EndCurvature)
+        );
+        if (!(steepest * length <= 1))
+        {
+            return 0;
+        }
+
+        Vector chord = to - segment.Start;
+        Vector away = place - segment.Start;
+        double squares = chord.Dot(chord);
+        double along = away.Dot(chord);
+        double distance =
+            along <= 0 ? d0
+            : along >= squares ? d1
+            : Math.Abs(chord.Cross(away)) / Math.Sqrt(squares);
+        return distance - (0.125 * steepest * length * length);
     }
 
     private void Piece(

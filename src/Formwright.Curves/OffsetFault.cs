@@ -3,9 +3,9 @@ namespace Formwright.Curves;
 /// <summary>Why a part of an offset could not be made.</summary>
 public enum OffsetFault
 {
-    /// <summary>A piece found no partner to be joined to.</summary>
+    /// <summary>A piece that is far enough from the source found no piece to go on with.</summary>
     OpenEnd,
 
-    /// <summary>More crossings than the work allowed for.</summary>
+    /// <summary>The offset crosses itself more often than the work allows; what was found up to then is returned.</summary>
     TooManyCrossings,
 }

@@ -1,18 +1,38 @@
 namespace Formwright.Curves;
 
-/// <summary>An exact offset curve: runs of the source's normals, with round corners where the source has corners.</summary>
+/// <summary>
+/// An exact offset curve: the ends of the source's normals, with round corners where the source has corners. It runs the way the source
+/// does. Convert it with <see cref="Conversions"/>.
+/// </summary>
 public sealed class OffsetPath : ICurve
 {
-    public bool IsClosed => throw new NotImplementedException();
+    private readonly OffsetSpan[] spans;
 
-    public int SpanCount => throw new NotImplementedException();
+    internal OffsetPath(IEnumerable<OffsetSpan> spans, double distanceMm, bool isClosed)
+    {
+        this.spans = [.. spans];
+        DistanceMm = distanceMm;
+        IsClosed = isClosed;
+    }
 
-    public double LengthMm => throw new NotImplementedException();
+    /// <summary>Distance from the source, mm, positive to the left of it.</summary>
+    public double DistanceMm { get; }
 
-    public double SpanEnd(int span) => throw new NotImplementedException();
+    public bool IsClosed { get; }
 
-    public CurvePoint At(int span, double t) => throw new NotImplementedException();
+    public int SpanCount => spans.Length;
 
-    public double SpanLengthMm(int span, double from, double to) =>
-        throw new NotImplementedException();
+    /// <summary>Arc length, mm; exact.</summary>
+    public double LengthMm => spans.Sum(span => span.LengthMm(0, span.End));
+
+    public CurvePoint Start => spans[0].At(0);
+
+    public CurvePoint End => spans[^1].At(spans[^1].End);
+
+    public double SpanEnd(int span) => spans[span].End;
+
+    /// <summary>The offset at a parameter of a span: arc length along the source, or the angle turned at a round corner.</summary>
+    public CurvePoint At(int span, double t) => spans[span].At(t);
+
+    public double SpanLengthMm(int span, double from, double to) => spans[span].LengthMm(from, to);
 }

@@ -62,7 +62,7 @@ internal static class Arcs
     }
 
     /// <summary>
-    /// A biarc over length h of a curve with dκ/ds = κ' misses it by about κ'h³/350 (measured); and no piece turns by more than 2 rad.
+    /// A biarc over length h of a curve with dκ/ds = κ' misses it by about κ'h³/220 (measured); and no piece turns by more than 2 rad.
     /// </summary>
     private static double Guess(CurveRun run, double from, double to, double toleranceMm)
     {
@@ -71,7 +71,7 @@ internal static class Arcs
         CurvePoint end = run.At(to);
         double rate = Math.Abs(end.Curvature - start.Curvature) / length;
         return Math.Max(
-            length * Math.Cbrt(rate / (350 * toleranceMm)),
+            length * Math.Cbrt(rate / (220 * toleranceMm)),
             Math.Abs(end.Angle - start.Angle) / 2
         );
     }

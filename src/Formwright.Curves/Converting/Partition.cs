@@ -5,7 +5,7 @@ namespace Formwright.Curves.Converting;
 /// </summary>
 /// <remarks>
 /// Method (own): a piece's error grows like its length to a known power, so the density of cuts that would bring every error to the
-/// tolerance follows from the errors of a first partition; cut anew along that density until it settles. It looks the same from both ends,
+/// tolerance follows from the errors of a first partition; cut anew along that density until all hold and no fewer would do. It looks the same from both ends,
 /// so a reversed or mirrored curve is cut at the same places. Bounded: a dozen rounds, then halving of pieces that still fail.
 /// </remarks>
 internal static class Partition
@@ -26,52 +26,102 @@ internal static class Partition
         double toleranceMm
     )
     {
-        // Cells: four for each span carry the density at first, later each piece of the last partition does.
+        // Cells carry the density, by theory at first; each partition then corrects it piece by piece.
         List<double> grid = [0];
         List<double> weights = [];
+        int cells = Math.Max(4, 128 / run.SpanCount);
         for (int i = 0; i < run.SpanCount; i++)
         {
             double from = run.StartOf(i);
-            double width = (run.StartOf(i + 1) - from) / 4;
-            for (int k = 1; k <= 4 && width > 0; k++)
+            double width = (run.StartOf(i + 1) - from) / cells;
+            for (int k = 1; k <= cells && width > 0; k++)
             {
-                double to = k == 4 ? run.StartOf(i + 1) : from + (k * width);
-                weights.Add(guess(grid[^1], to));
+                double to = k == cells ? run.StartOf(i + 1) : from + (k * width);
+                weights.Add(Math.Max(guess(grid[^1], to), 1e-4 / cells));
                 grid.Add(to);
             }
         }
 
         List<double>? best = null;
+        List<double> last = grid;
+        int count = Count(weights.Sum());
         for (int round = 0; round < Rounds; round++)
         {
-            double total = weights.Sum();
-            int count = (int)Math.Clamp(Math.Ceiling((total * 1.001) + 1e-6), 1, MostPieces);
-            if (best is not null && count >= best.Count - 1)
-            {
-                return best;
-            }
-
             List<double> cuts = Quantiles(grid, weights, count);
             List<double> needs = [];
-            bool isWithin = true;
             for (int i = 1; i < cuts.Count; i++)
             {
                 double error = errorOf(cuts[i - 1], cuts[i]);
-                isWithin &= error <= toleranceMm;
-                double need = Math.Pow(error / toleranceMm, 1.0 / order);
-                needs.Add(Math.Clamp(need, 0.05, 20));
+                needs.Add(Math.Clamp(Math.Pow(error / toleranceMm, 1.0 / order), 0.05, 20));
             }
 
-            if (isWithin)
+            double most = needs.Max();
+            bool isWithin = most <= 1;
+            bool isRetry = best is not null;
+            if (isWithin && (best is null || cuts.Count < best.Count))
             {
                 best = cuts;
             }
 
-            grid = cuts;
-            weights = needs;
+            // Once within the tolerance, one more try when it promises a saving.
+            int fewer = Count(needs.Sum() * 1.001);
+            if (best is not null && (isRetry || fewer >= 0.95 * (best.Count - 1)))
+            {
+                return best;
+            }
+
+            if (most > 1 && most < 1.1)
+            {
+                // Nearly: the same density, a little finer.
+                count = Count((cuts.Count - 1) * most * 1.002);
+                continue;
+            }
+
+            Correct(grid, weights, cuts, needs);
+            count = fewer;
+            last = cuts;
         }
 
-        return best ?? Halved(grid, errorOf, toleranceMm);
+        return best ?? Halved(last, errorOf, toleranceMm);
+    }
+
+    private static int Count(double pieces) =>
+        (int)Math.Clamp(Math.Ceiling(pieces - 1e-9), 1, MostPieces);
+
+    /// <summary>Scales the cells of each piece so that they add up to what the piece needs.</summary>
+    private static void Correct(
+        List<double> grid,
+        List<double> weights,
+        List<double> cuts,
+        List<double> needs
+    )
+    {
+        int piece = 0;
+        int first = 0;
+        for (int cell = 0; cell <= weights.Count; cell++)
+        {
+            if (cell == weights.Count || 0.5 * (grid[cell] + grid[cell + 1]) > cuts[piece + 1])
+            {
+                double sum = 0;
+                for (int i = first; i < cell; i++)
+                {
+                    sum += weights[i];
+                }
+
+                for (int i = first; i < cell; i++)
+                {
+                    weights[i] *= needs[piece] / sum;
+                }
+
+                first = cell;
+                while (
+                    cell < weights.Count && 0.5 * (grid[cell] + grid[cell + 1]) > cuts[piece + 1]
+                )
+                {
+                    piece++;
+                }
+            }
+        }
     }
 
     private static List<double> Quantiles(List<double> grid, List<double> weights, int count)

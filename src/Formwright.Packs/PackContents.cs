@@ -1,0 +1,70 @@
+using System.Text;
+using Formwright.Design.Sections;
+using Formwright.Drawing;
+using Formwright.Jigs;
+using Formwright.Jigs.Parts;
+using Formwright.Packs.Report;
+using Formwright.Sheets;
+using Formwright.Sheets.Cutting;
+using Formwright.Writers;
+
+namespace Formwright.Packs;
+
+/// <summary>Which files a pack holds.</summary>
+internal static class PackContents
+{
+    private const double PreviewPxPerMm = 2.5;
+
+    public static IEnumerable<PackEntry> Of(Study study, string designText)
+    {
+        if (study.Guitar is not { } guitar || study.Tooling is not { } tooling)
+        {
+            yield break;
+        }
+
+        SheetsDesign settings = study.Design.Sheets;
+        PrintScale scale = new(settings.PrintScaleX, settings.PrintScaleY);
+        foreach (NamedSheet named in SheetSet.Of(guitar, tooling))
+        {
+            Lazy<DrawnSheet> drawn = new(named.Sheet.Draw);
+            string name = $"{named.Sheet.Title.SheetNumber:00}-{named.Id}";
+            string title = named.Sheet.Title.Title;
+            yield return PackEntry.Plain($"sheets/{name}.pdf", "sheet", title, to => PdfWriter.Write(to, [drawn.Value], scale));
+            yield return PackEntry.Plain($"sheets/{name}.svg", "sheet", title, to => Text(to, SvgWriter.Write(drawn.Value)));
+            yield return PackEntry.Plain($"previews/{name}.png", "preview", title, to => PngWriter.Write(to, drawn.Value, PreviewPxPerMm));
+            if (named.IsTiled)
+            {
+                foreach (PaperSize size in Enum.GetValues<PaperSize>())
+                {
+                    Paper paper = size == PaperSize.A4 ? Paper.A4 : Paper.A3;
+                    string path = $"tiles/{name}-{paper.Name.ToLowerInvariant()}.pdf";
+                    yield return PackEntry.Plain(path, "tiled-sheet", title, to => TiledPdf.Write(to, drawn.Value, paper, scale));
+                }
+            }
+        }
+
+        foreach (Part part in tooling.Parts)
+        {
+            Lazy<CutPart> cut = new(() => CutParts.Of(part));
+            PackFile file = new(
+                "",
+                "part",
+                part.Name,
+                part.Id,
+                part.Quantity,
+                JigsWords.Of[part.Material],
+                part.ThicknessMm,
+                0,
+                ""
+            );
+            yield return new PackEntry(file with { Path = $"parts/{part.Id}.dxf" }, to => Text(to, DxfWriter.Write(cut.Value)));
+            yield return new PackEntry(file with { Path = $"parts/{part.Id}.svg" }, to => Text(to, CutSvgWriter.Write(cut.Value)));
+        }
+
+        yield return PackEntry.Plain("print-calibration.pdf", "sheet", PacksWords.Of["calibration"], to => CalibrationPage.Write(to, settings.Paper == PaperSize.A4 ? Paper.A4 : Paper.A3));
+        yield return PackEntry.Plain("report.json", "report", PacksWords.Of["report"], to => Text(to, ReportJson.Write(study.Report)));
+        yield return PackEntry.Plain("design.toml", "design", PacksWords.Of["design"], to => Text(to, designText));
+    }
+
+    private static void Text(Stream to, string text) => to.Write(Encoding.UTF8.GetBytes(text));
+}

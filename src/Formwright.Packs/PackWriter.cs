@@ -1,0 +1,129 @@
+using System.Security.Cryptography;
+using Formwright.Packs.Report;
+
+namespace Formwright.Packs;
+
+/// <summary>
+/// Writes a pack: the folder of everything for one design. It is written beside its place and renamed, so that it is whole or absent;
+/// an earlier pack there gives way only when the new one is complete.
+/// </summary>
+public static class PackWriter
+{
+    private const string ManifestName = "pack.json";
+
+    /// <summary>Writes the pack of a study.</summary>
+    /// <param name="study">A study without findings of severity stop.</param>
+    /// <param name="designText">The design's text, kept in the pack.</param>
+    /// <param name="folder">Where it goes: a folder that is absent, empty, or holds an earlier pack.</param>
+    /// <param name="progress">Told after each file.</param>
+    /// <exception cref="IOException">The disk failed; nothing is left behind.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder can't be written; nothing is left behind.</exception>
+    public static PackResult Write(
+        Study study,
+        string designText,
+        string folder,
+        IProgress<PackProgress>? progress = null
+    )
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ArgumentException.ThrowIfNullOrEmpty(folder);
+        if (study.IsStopped || study.Guitar is null)
+        {
+            return new PackResult(null, null, PacksWords.Of["stopped"]);
+        }
+
+        string target = Path.GetFullPath(folder).TrimEnd(Path.DirectorySeparatorChar);
+        if (File.Exists(target) || IsForeign(target))
+        {
+            return new PackResult(null, null, PacksWords.Of.Format("foreign", folder));
+        }
+
+        string parent = Path.GetDirectoryName(target)!;
+        Directory.CreateDirectory(parent);
+        string fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}");
+        try
+        {
+            PackManifest manifest = WriteInto(fresh, study, designText, progress);
+            Swap(fresh, target);
+            return new PackResult(target, manifest, null);
+        }
+        finally
+        {
+            if (Directory.Exists(fresh))
+            {
+                Directory.Delete(fresh, recursive: true);
+            }
+        }
+    }
+
+    private static PackManifest WriteInto(
+        string folder,
+        Study study,
+        string designText,
+        IProgress<PackProgress>? progress
+    )
+    {
+        PackEntry[] entries = [.. PackContents.Of(study, designText)];
+        foreach (string path in entries.Select(entry => Path.Combine(folder, entry.File.Path)))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        }
+
+        PackFile[] files = new PackFile[entries.Length];
+        int done = 0;
+        Parallel.For(
+            0,
+            entries.Length,
+            i =>
+            {
+                files[i] = WriteOne(folder, entries[i]);
+                progress?.Report(new PackProgress(Interlocked.Increment(ref done), entries.Length, files[i].Path));
+            }
+        );
+        PackManifest manifest = new(
+            study.Design.Identity.Name,
+            [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)]
+        );
+        File.WriteAllText(Path.Combine(folder, ManifestName), ReportJson.Write(manifest));
+        return manifest;
+    }
+
+    private static PackFile WriteOne(string folder, PackEntry entry)
+    {
+        using MemoryStream bytes = new();
+        entry.Write(bytes);
+        ReadOnlySpan<byte> content = bytes.GetBuffer().AsSpan(0, (int)bytes.Length);
+        using FileStream file = File.Create(Path.Combine(folder, entry.File.Path));
+        file.Write(content);
+        return entry.File with { Bytes = content.Length, Sha256 = Convert.ToHexStringLower(SHA256.HashData(content)) };
+    }
+
+    private static void Swap(string fresh, string target)
+    {
+        if (!Directory.Exists(target))
+        {
+            Directory.Move(fresh, target);
+            return;
+        }
+
+        string old = fresh + ".old";
+        Directory.Move(target, old);
+        try
+        {
+            Directory.Move(fresh, target);
+        }
+        catch (IOException)
+        {
+            Directory.Move(old, target);
+            throw;
+        }
+
+        Directory.Delete(old, recursive: true);
+    }
+
+    // A folder with files that no pack of ours wrote is never replaced.
+    private static bool IsForeign(string target) =>
+        Directory.Exists(target)
+        && Directory.EnumerateFileSystemEntries(target).Any()
+        && !File.Exists(Path.Combine(target, ManifestName));
+}

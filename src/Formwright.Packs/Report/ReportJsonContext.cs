@@ -1,0 +1,13 @@
+using System.Text.Json.Serialization;
+
+namespace Formwright.Packs.Report;
+
+[JsonSourceGenerationOptions(
+    WriteIndented = true,
+    NewLine = "\n",
+    PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
+)]
+[JsonSerializable(typeof(DesignReport))]
+[JsonSerializable(typeof(PackManifest))]
+internal sealed partial class ReportJsonContext : JsonSerializerContext;

@@ -1,0 +1,40 @@
+using Formwright.Design;
+using Formwright.Findings;
+using Formwright.Instrument;
+using Formwright.Jigs;
+using Formwright.Packs.Report;
+
+namespace Formwright.Packs;
+
+/// <summary>A design with everything computed from it, but no files yet.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Guitar">The instrument, null where it can't be.</param>
+/// <param name="Tooling">Its tooling, null without an instrument.</param>
+/// <param name="Findings">All findings, gravest first, then in trade order.</param>
+public sealed record Study(
+    InstrumentDesign Design,
+    Guitar? Guitar,
+    Jigs.Tooling? Tooling,
+    IReadOnlyList<Finding> Findings
+)
+{
+    /// <summary>Whether a finding says that it can't be built as it stands.</summary>
+    public bool IsStopped => Findings.Any(finding => finding.Severity == Severity.Stop);
+
+    /// <summary>The report of its figures.</summary>
+    public DesignReport Report => DesignReport.Of(Design.Identity.Name, Guitar, Tooling, Findings);
+
+    /// <summary>Computes a design.</summary>
+    /// <param name="design">A design that was read without diagnostics.</param>
+    /// <param name="earlier">A study of an earlier state: what the change can't touch is taken from it.</param>
+    public static Study Of(InstrumentDesign design, Study? earlier = null)
+    {
+        GuitarResult result = Guitar.Build(design, earlier?.Guitar);
+        Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
+        Finding[] findings =
+        [
+            .. result.Findings.Concat(tooling?.Findings ?? []).OrderByDescending(finding => finding.Severity),
+        ];
+        return new Study(design, result.Guitar, tooling, findings);
+    }
+}

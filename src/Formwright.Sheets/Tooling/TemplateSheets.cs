@@ -1,0 +1,46 @@
+using Formwright.Curves;
+using Formwright.Drawing;
+using Formwright.Instrument;
+using Formwright.Jigs.Parts;
+using Mark = Formwright.Jigs.Parts.Mark;
+
+namespace Formwright.Sheets.Tooling;
+
+/// <summary>One sheet for each template, at full size.</summary>
+internal static class TemplateSheets
+{
+    public static IEnumerable<NamedSheet> Of(Guitar guitar, Jigs.Tooling tooling) =>
+        tooling.Templates.Select(part => One(guitar, part));
+
+    private static NamedSheet One(Guitar guitar, Part part)
+    {
+        View view = new([.. Items(guitar, part)]) { RotationRad = View.NeckUp, Label = part.Name };
+        Sheet sheet = Composing.Alone(Titles.Of(guitar, $"sheet.{part.Id}"), view);
+        return new NamedSheet(part.Id, sheet, IsTiled: true);
+    }
+
+    private static IEnumerable<Item> Items(Guitar guitar, Part part)
+    {
+        foreach (Item item in PartItems.Of(part, withWords: false))
+        {
+            yield return item;
+        }
+
+        double from = guitar.JoinMm - 12;
+        double to = guitar.TailMm + 12;
+        yield return new Line(new Point(from, 0), new Point(to, 0), LineStyle.Centreline);
+        foreach (Mark mark in part.Marks.Where(mark => mark.To.Y > 0))
+        {
+            Point place = mark.From.Towards(mark.To, 1.25);
+            yield return new Label(mark.Text, place)
+            {
+                Align = mark.To.Y > mark.From.Y ? Align.Left : Align.Right,
+                Rise = Rise.Middle,
+            };
+        }
+
+        yield return new LinearDimension(new Point(guitar.JoinMm, 0), new Point(guitar.TailMm, 0), Side.Left, 10);
+        Point middle = new((from + to) / 2, part.Id == "template-mating" ? 20 : guitar.Design.Outline.Waist.WidthMm * 0.12);
+        yield return new Label(SheetsWords.Of["template.edge"], middle) { Align = Align.Left, Rise = Rise.Middle };
+    }
+}

@@ -8,9 +8,14 @@ public static class Approved
 {
     /// <summary>Compares <paramref name="actual"/> with <c>tests/{project}/approved/{name}</c>.</summary>
     /// <exception cref="InvalidOperationException">They differ, or nothing was approved yet.</exception>
-    public static void Check(string project, string name, string actual)
+    public static void Check(string project, string name, string actual) =>
+        CheckFile(Repository.PathOf("tests", project, "approved", name), actual);
+
+    /// <summary>Compares <paramref name="actual"/> with any approved file, such as a page of the documentation.</summary>
+    /// <exception cref="InvalidOperationException">They differ, or nothing was approved yet.</exception>
+    public static void CheckFile(string approved, string actual)
     {
-        string approved = Repository.PathOf("tests", project, "approved", name);
+        string name = Path.GetFileName(approved);
         if (Environment.GetEnvironmentVariable("FORMWRIGHT_APPROVE") == "1")
         {
             Directory.CreateDirectory(Path.GetDirectoryName(approved)!);

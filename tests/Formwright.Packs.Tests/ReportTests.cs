@@ -1,0 +1,52 @@
+using System.Text.Json;
+using Formwright.Design;
+using Formwright.Packs.Report;
+using Formwright.Testing;
+using Xunit;
+
+namespace Formwright.Packs.Tests;
+
+public sealed class ReportTests
+{
+    [Fact]
+    public void The_schema_in_the_documentation_is_that_of_the_code() =>
+        Approved.CheckFile(Repository.PathOf("docs", "reference", "report.schema.json"), ReportJson.Schema());
+
+    [Theory]
+    [InlineData("heron")]
+    [InlineData("dunlin")]
+    [InlineData("plover")]
+    public void The_report_holds_the_figures_under_their_names(string model)
+    {
+        Study study = Study.Of(DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!);
+        using JsonDocument json = JsonDocument.Parse(ReportJson.Write(study.Report));
+        JsonElement root = json.RootElement;
+        JsonElement outline = root.GetProperty("outline");
+        Assert.True(outline.GetProperty("half_perimeter_mm").GetDouble() > 500);
+        Assert.True(outline.GetProperty("area_mm2").GetDouble() > 80_000);
+        Assert.InRange(outline.GetProperty("curvature_pieces").GetInt32(), 3, 8);
+        Assert.True(outline.GetProperty("tightest_radius_mm").GetDouble() > 40);
+        JsonElement row = outline.GetProperty("table")[1];
+        Assert.Equal(10, row.GetProperty("u_mm").GetDouble());
+        Assert.True(row.GetProperty("width_mm").GetDouble() > 0);
+        Assert.True(row.TryGetProperty("curvature_per_mm", out _));
+        Assert.Equal(study.Design.Dome.HeightMm, root.GetProperty("dome").GetProperty("max_mm").GetDouble(), 1e-6);
+        Assert.True(root.GetProperty("dome").GetProperty("centreline")[20].GetProperty("height_mm").GetDouble() > 0);
+        JsonElement gap = root.GetProperty("workboard").GetProperty("gap_table")[0];
+        Assert.Equal("nut", gap.GetProperty("place").GetString());
+        Assert.Equal(study.Design.Neck.RampMm, gap.GetProperty("gap_mm").GetDouble());
+        Assert.Equal(3, root.GetProperty("mould").GetProperty("layers").GetInt32());
+        JsonElement fastener = root.GetProperty("mould").GetProperty("fasteners")[0];
+        Assert.Equal("dowel", fastener.GetProperty("kind").GetString());
+        foreach (string name in new[] { "x_mm", "y_b_mm", "diameter_mm", "edge_distance_mm" })
+        {
+            Assert.Equal(JsonValueKind.Number, fastener.GetProperty(name).ValueKind);
+        }
+
+        foreach (JsonElement finding in root.GetProperty("findings").EnumerateArray())
+        {
+            Assert.NotEqual("", finding.GetProperty("message").GetString());
+            Assert.NotEqual("stop", finding.GetProperty("severity").GetString());
+        }
+    }
+}

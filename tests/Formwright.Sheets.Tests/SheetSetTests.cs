@@ -1,0 +1,82 @@
+using System.Globalization;
+using Formwright.Curves;
+using Formwright.Design;
+using Formwright.Drawing;
+using Formwright.Instrument;
+using Formwright.Jigs.Parts;
+using Formwright.Sheets.Cutting;
+using Formwright.Testing;
+using Xunit;
+
+namespace Formwright.Sheets.Tests;
+
+public sealed class SheetSetTests
+{
+    public static TheoryData<string, string> ModelsAndLanguages =>
+        new()
+        {
+            { "heron", "en" },
+            { "heron", "es" },
+            { "dunlin", "en" },
+            { "plover", "es" },
+        };
+
+    [Theory]
+    [MemberData(nameof(ModelsAndLanguages))]
+    public void No_sheet_has_a_flaw(string model, string language)
+    {
+        CultureInfo before = CultureInfo.CurrentUICulture;
+        try
+        {
+            CultureInfo.CurrentUICulture = new CultureInfo(language);
+            IReadOnlyList<NamedSheet> sheets = Sheets(model);
+            Assert.Equal(sheets.Count, sheets.Select(sheet => sheet.Id).Distinct().Count());
+            string[] flaws =
+            [
+                .. sheets.SelectMany(named => SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")),
+            ];
+            Assert.Empty(flaws);
+        }
+        finally
+        {
+            CultureInfo.CurrentUICulture = before;
+        }
+    }
+
+    [Fact]
+    public void A_cut_file_is_the_board_turned_a_quarter_and_never_mirrored()
+    {
+        // An asymmetric part: one hole on the bass side, towards the nut.
+        ArcPath edge = new(
+            [new(new Point(0, -40), 0), new(new Point(200, -40), 0), new(new Point(200, 60), 0), new(new Point(0, 60), 0)],
+            true,
+            0,
+            0
+        );
+        Part part = new("workboard", "material.plywood", 30, 1, edge, [], [], [new(HoleKind.Dowel, new Point(20, 50), 8)], []);
+        CutPart cut = CutParts.Of(part);
+        // Neck up and face up, bass is on the right: x 20 from the nut is 20 down the page, y_b 50 is 50 to the right.
+        Assert.Equal(new Point(50, -20), cut.Holes[0].Centre);
+        Assert.Equal(60, cut.Contours[0].Shape.Bounds().Max.X, 1e-9);
+        Assert.Equal(-40, cut.Contours[0].Shape.Bounds().Min.X, 1e-9);
+    }
+
+    [Fact]
+    public void A_layer_that_is_cut_from_below_is_shown_from_below()
+    {
+        Guitar guitar = Guitar("heron");
+        Part bass = Jigs.Tooling.Of(guitar).Parts.Single(part => part.Id == "mould-bottom-bass");
+        CutPart cut = CutParts.Of(bass);
+        Assert.Contains(cut.Contours, contour => contour.Operation == CutOperation.Pocket);
+        Assert.All(cut.Holes, hole => Assert.True(hole.Centre.X < 0));
+    }
+
+    private static IReadOnlyList<NamedSheet> Sheets(string model)
+    {
+        Guitar guitar = Guitar(model);
+        return SheetSet.Of(guitar, Jigs.Tooling.Of(guitar));
+    }
+
+    private static Guitar Guitar(string model) =>
+        Instrument.Guitar.Build(DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!).Guitar!;
+}

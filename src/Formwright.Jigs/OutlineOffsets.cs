@@ -45,10 +45,12 @@ internal sealed class OutlineOffsets(Outline outline, double joinMm, double tole
     }
 
     /// <summary>Arc length at which the offset curve first reaches a half width, coming from the heel.</summary>
-    public double? ArcLengthAtHeel(double outsideMm, double yMm) => Root(outsideMm, yMm, 0, WidestUpper());
+    public double? ArcLengthAtHeel(double outsideMm, double yMm) =>
+        Root(outsideMm, yMm, 0, WidestUpper());
 
     /// <summary>Arc length at which the offset curve comes down to a half width at the tail.</summary>
-    public double? ArcLengthAtTail(double outsideMm, double yMm) => Root(outsideMm, yMm, half.LengthMm, WidestLower());
+    public double? ArcLengthAtTail(double outsideMm, double yMm) =>
+        Root(outsideMm, yMm, half.LengthMm, WidestLower());
 
     private static OffsetPath? PathOf(Chain part, double outsideMm)
     {

@@ -11,7 +11,11 @@ namespace Formwright.Jigs;
 /// <param name="Workboard">The board it lies on.</param>
 /// <param name="Mould">The halves around it.</param>
 /// <param name="Templates">Half, full and mating templates.</param>
-public sealed record Tooling(WorkboardPlan Workboard, MouldPlan Mould, IReadOnlyList<Part> Templates)
+public sealed record Tooling(
+    WorkboardPlan Workboard,
+    MouldPlan Mould,
+    IReadOnlyList<Part> Templates
+)
 {
     /// <summary>Every part that is cut.</summary>
     public IEnumerable<Part> Parts => [Workboard.Board, .. Mould.Parts, .. Templates];

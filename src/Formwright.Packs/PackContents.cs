@@ -29,16 +29,36 @@ internal static class PackContents
             Lazy<DrawnSheet> drawn = new(named.Sheet.Draw);
             string name = $"{named.Sheet.Title.SheetNumber:00}-{named.Id}";
             string title = named.Sheet.Title.Title;
-            yield return PackEntry.Plain($"sheets/{name}.pdf", "sheet", title, to => PdfWriter.Write(to, [drawn.Value], scale));
-            yield return PackEntry.Plain($"sheets/{name}.svg", "sheet", title, to => Text(to, SvgWriter.Write(drawn.Value)));
-            yield return PackEntry.Plain($"previews/{name}.png", "preview", title, to => PngWriter.Write(to, drawn.Value, PreviewPxPerMm));
+            yield return PackEntry.Plain(
+                $"sheets/{name}.pdf",
+                "sheet",
+                title,
+                to => PdfWriter.Write(to, [drawn.Value], scale)
+            );
+            yield return PackEntry.Plain(
+                $"sheets/{name}.svg",
+                "sheet",
+                title,
+                to => Text(to, SvgWriter.Write(drawn.Value))
+            );
+            yield return PackEntry.Plain(
+                $"previews/{name}.png",
+                "preview",
+                title,
+                to => PngWriter.Write(to, drawn.Value, PreviewPxPerMm)
+            );
             if (named.IsTiled)
             {
                 foreach (PaperSize size in Enum.GetValues<PaperSize>())
                 {
                     Paper paper = size == PaperSize.A4 ? Paper.A4 : Paper.A3;
                     string path = $"tiles/{name}-{paper.Name.ToLowerInvariant()}.pdf";
-                    yield return PackEntry.Plain(path, "tiled-sheet", title, to => TiledPdf.Write(to, drawn.Value, paper, scale));
+                    yield return PackEntry.Plain(
+                        path,
+                        "tiled-sheet",
+                        title,
+                        to => PdfWriter.Write(to, TilePlan.Of(drawn.Value, paper), scale)
+                    );
                 }
             }
         }
@@ -57,13 +77,44 @@ internal static class PackContents
                 0,
                 ""
             );
-            yield return new PackEntry(file with { Path = $"parts/{part.Id}.dxf" }, to => Text(to, DxfWriter.Write(cut.Value)));
-            yield return new PackEntry(file with { Path = $"parts/{part.Id}.svg" }, to => Text(to, CutSvgWriter.Write(cut.Value)));
+            yield return new PackEntry(
+                file with
+                {
+                    Path = $"parts/{part.Id}.dxf",
+                },
+                to => Text(to, DxfWriter.Write(cut.Value))
+            );
+            yield return new PackEntry(
+                file with
+                {
+                    Path = $"parts/{part.Id}.svg",
+                },
+                to => Text(to, SvgWriter.Write(cut.Value))
+            );
         }
 
-        yield return PackEntry.Plain("print-calibration.pdf", "sheet", PacksWords.Of["calibration"], to => CalibrationPage.Write(to, settings.Paper == PaperSize.A4 ? Paper.A4 : Paper.A3));
-        yield return PackEntry.Plain("report.json", "report", PacksWords.Of["report"], to => Text(to, ReportJson.Write(study.Report)));
-        yield return PackEntry.Plain("design.toml", "design", PacksWords.Of["design"], to => Text(to, designText));
+        TitleBlock calibration = new(PacksWords.Of["calibration"], "")
+        {
+            Owner = study.Design.Identity.Owner,
+        };
+        yield return PackEntry.Plain(
+            "print-calibration.pdf",
+            "sheet",
+            calibration.Title,
+            to => PdfWriter.Write(to, [CalibrationPage.Sheet(calibration).Draw()])
+        );
+        yield return PackEntry.Plain(
+            "report.json",
+            "report",
+            PacksWords.Of["report"],
+            to => Text(to, ReportJson.Write(study.Report))
+        );
+        yield return PackEntry.Plain(
+            "design.toml",
+            "design",
+            PacksWords.Of["design"],
+            to => Text(to, designText)
+        );
     }
 
     private static void Text(Stream to, string text) => to.Write(Encoding.UTF8.GetBytes(text));

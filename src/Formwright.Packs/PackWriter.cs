@@ -77,7 +77,9 @@ public static class PackWriter
             i =>
             {
                 files[i] = WriteOne(folder, entries[i]);
-                progress?.Report(new PackProgress(Interlocked.Increment(ref done), entries.Length, files[i].Path));
+                progress?.Report(
+                    new PackProgress(Interlocked.Increment(ref done), entries.Length, files[i].Path)
+                );
             }
         );
         PackManifest manifest = new(
@@ -95,7 +97,11 @@ public static class PackWriter
         ReadOnlySpan<byte> content = bytes.GetBuffer().AsSpan(0, (int)bytes.Length);
         using FileStream file = File.Create(Path.Combine(folder, entry.File.Path));
         file.Write(content);
-        return entry.File with { Bytes = content.Length, Sha256 = Convert.ToHexStringLower(SHA256.HashData(content)) };
+        return entry.File with
+        {
+            Bytes = content.Length,
+            Sha256 = Convert.ToHexStringLower(SHA256.HashData(content)),
+        };
     }
 
     private static void Swap(string fresh, string target)

@@ -1,7 +1,6 @@
 using Formwright.Design;
 using Formwright.Findings;
 using Formwright.Instrument;
-using Formwright.Jigs;
 using Formwright.Packs.Report;
 
 namespace Formwright.Packs;
@@ -33,7 +32,9 @@ public sealed record Study(
         Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
         Finding[] findings =
         [
-            .. result.Findings.Concat(tooling?.Findings ?? []).OrderByDescending(finding => finding.Severity),
+            .. result
+                .Findings.Concat(tooling?.Findings ?? [])
+                .OrderByDescending(finding => finding.Severity),
         ];
         return new Study(design, result.Guitar, tooling, findings);
     }

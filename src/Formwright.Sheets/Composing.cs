@@ -14,8 +14,11 @@ internal static class Composing
     {
         Box box = view.Bounds();
         double column = blocks.Max(block => block.Size.WidthMm);
-        double stack = blocks.Sum(block => block.Size.HeightMm) + (BlockGapMm * (blocks.Length - 1));
-        Paper paper = Paper.Holding(new Size(box.WidthMm + GapMm + column, Math.Max(box.HeightMm, stack)));
+        double stack =
+            blocks.Sum(block => block.Size.HeightMm) + (BlockGapMm * (blocks.Length - 1));
+        Paper paper = Paper.Holding(
+            new Size(box.WidthMm + GapMm + column, Math.Max(box.HeightMm, stack))
+        );
         Sheet sheet = new(title, paper);
         Box area = sheet.Area;
         Box left = Box.Of(area.LeftMm, area.BottomMm, area.RightMm - GapMm - column, area.TopMm);

@@ -18,6 +18,8 @@ internal static class Examples
     {
         GuitarResult result = Instrument.Guitar.Build(design);
         return result.Guitar
-            ?? throw new InvalidOperationException(string.Join("; ", result.Findings.Select(finding => finding.Message)));
+            ?? throw new InvalidOperationException(
+                string.Join("; ", result.Findings.Select(finding => finding.Message))
+            );
     }
 }

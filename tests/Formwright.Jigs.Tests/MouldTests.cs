@@ -28,7 +28,9 @@ public sealed class MouldTests
 
     [Theory]
     [MemberData(nameof(Models))]
-    public void Every_hole_stands_where_it_says_outside_the_rebate_and_clear_of_the_edges(string model)
+    public void Every_hole_stands_where_it_says_outside_the_rebate_and_clear_of_the_edges(
+        string model
+    )
     {
         Guitar guitar = Examples.Guitar(model);
         MouldPlan plan = MouldMaker.Of(guitar);
@@ -39,7 +41,9 @@ public sealed class MouldTests
         {
             Point centre = new(fastener.Centre.X, fastener.Centre.Y);
             bool bass = fastener.Centre.Y > 0;
-            Part bottom = plan.Parts.Single(part => part.Id == (bass ? "mould-bottom-bass" : "mould-bottom-treble"));
+            Part bottom = plan.Parts.Single(part =>
+                part.Id == (bass ? "mould-bottom-bass" : "mould-bottom-treble")
+            );
             double toBody = body.Distance(centre);
             double toEdge = Polygons.Of(bottom.Outside).ExteriorRing.Distance(centre);
             Assert.True(toBody - guitar.Design.Mould.Rebate.WidthMm >= 1.5 * fastener.DiameterMm);
@@ -75,14 +79,24 @@ public sealed class MouldTests
     [InlineData("mould.rebate", "{ width = 40, depth = 2 }", "mould.hole-too-near-edge")]
     [InlineData("mould.heel_cut", "150", "mould.ends-cut-too-far")]
     [InlineData("mould.fasteners", "{ bolts = 20, dowels = 12 }", "mould.holes-too-close")]
-    public void A_broken_rule_is_found_and_names_a_field_that_exists(string key, string value, string code)
+    public void A_broken_rule_is_found_and_names_a_field_that_exists(
+        string key,
+        string value,
+        string code
+    )
     {
-        string text = File.ReadAllText(Formwright.Testing.Repository.PathOf("examples", "heron.toml"));
+        string text = File.ReadAllText(
+            Formwright.Testing.Repository.PathOf("examples", "heron.toml")
+        );
         DesignReading reading = DesignText.Parse(DesignEdit.Set(text, key, value), "heron.toml");
         Assert.Empty(reading.Diagnostics);
         MouldPlan plan = MouldMaker.Of(Examples.Build(reading.Design!));
         Findings.Finding finding = plan.Findings.First(each => each.Code == code);
         Assert.Contains(DesignText.Keys(), spec => spec.Path == finding.Field);
-        Assert.DoesNotContain("{", finding.Message + finding.Cure + finding.Source, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "{",
+            finding.Message + finding.Cure + finding.Source,
+            StringComparison.Ordinal
+        );
     }
 }

@@ -31,7 +31,9 @@ internal static class Polygons
             for (int k = 1; k < steps; k++)
             {
                 double at = heading + (turning * k / steps);
-                ring.Add(new Coordinate(cx + (radius * Math.Sin(at)), cy - (radius * Math.Cos(at))));
+                ring.Add(
+                    new Coordinate(cx + (radius * Math.Sin(at)), cy - (radius * Math.Cos(at)))
+                );
             }
         }
 

@@ -16,7 +16,10 @@ public sealed class TemplateTests
     {
         Guitar guitar = Examples.Guitar(model);
         IReadOnlyList<Part> parts = TemplateMaker.Of(guitar);
-        Assert.Equal(["template-half", "template-full", "template-mating"], parts.Select(part => part.Id));
+        Assert.Equal(
+            ["template-half", "template-full", "template-mating"],
+            parts.Select(part => part.Id)
+        );
         Polygon half = Polygons.Of(parts[0].Outside);
         Polygon mating = Polygons.Of(parts[2].Outside);
         Assert.True(half.IsValid && mating.IsValid);
@@ -30,13 +33,22 @@ public sealed class TemplateTests
     {
         Guitar guitar = Examples.Guitar(model);
         Part full = TemplateMaker.Of(guitar)[1];
-        Assert.Equal(guitar.Outline.AreaMm2, ArcPaths.AreaMm2(full.Outside), 0.01 * 2 * guitar.Outline.HalfPerimeterMm);
+        Assert.Equal(
+            guitar.Outline.AreaMm2,
+            ArcPaths.AreaMm2(full.Outside),
+            0.01 * 2 * guitar.Outline.HalfPerimeterMm
+        );
         Polygon body = Polygons.Of(guitar.Outline, guitar.JoinMm);
         Polygon inside = Polygons.Of(full.Insides[0]);
         Assert.True(body.Contains(inside));
         Assert.All(
             inside.Coordinates,
-            c => Assert.Equal(guitar.Design.Templates.WidthMm, body.ExteriorRing.Distance(new Point(c)), 0.02)
+            c =>
+                Assert.Equal(
+                    guitar.Design.Templates.WidthMm,
+                    body.ExteriorRing.Distance(new Point(c)),
+                    0.02
+                )
         );
     }
 }

@@ -25,7 +25,11 @@ public sealed class WorkboardTests
         Assert.True(board.Contains(body));
         foreach (Coordinate corner in board.Coordinates.Where(c => c.X > guitar.JoinMm + 120))
         {
-            Assert.Equal(guitar.Design.Workboard.MarginMm, body.Distance(new NetTopologySuite.Geometries.Point(corner)), 0.02);
+            Assert.Equal(
+                guitar.Design.Workboard.MarginMm,
+                body.Distance(new NetTopologySuite.Geometries.Point(corner)),
+                0.02
+            );
         }
 
         Envelope box = board.EnvelopeInternal;
@@ -41,7 +45,11 @@ public sealed class WorkboardTests
         int corners = 0;
         for (int i = 0; i < edge.Vertices.Count; i++)
         {
-            double before = Heading(edge, (i + edge.Vertices.Count - 1) % edge.Vertices.Count, atEnd: true);
+            double before = Heading(
+                edge,
+                (i + edge.Vertices.Count - 1) % edge.Vertices.Count,
+                atEnd: true
+            );
             double after = Heading(edge, i, atEnd: false);
             double kink = Math.Abs(Math.IEEERemainder(after - before, 2 * Math.PI));
             corners += kink > 0.02 ? 1 : 0;
@@ -60,11 +68,17 @@ public sealed class WorkboardTests
         Dictionary<string, GapRow> rows = plan.GapTable.ToDictionary(row => row.Place);
         Assert.Equal(guitar.Design.Neck.RampMm, rows["nut"].GapMm);
         // Fret 5 lies at L (1 - 2^(-5/12)) and the join at L/2, so the gap there is ramp (2·2^(-5/12) - 1).
-        Assert.Equal(guitar.Design.Neck.RampMm * ((2 * Math.Pow(2, -5 / 12.0)) - 1), rows["fret5"].GapMm, 1e-12);
+        Assert.Equal(
+            guitar.Design.Neck.RampMm * ((2 * Math.Pow(2, -5 / 12.0)) - 1),
+            rows["fret5"].GapMm,
+            1e-12
+        );
         Assert.Equal(0, rows["join"].GapMm);
         double deepest = guitar.Design.Dome.HeightMm + guitar.Design.Workboard.ClearanceMm;
         Assert.Equal(deepest, rows["deepest"].GapMm, 1e-9);
-        Assert.True(plan.GapTable.Zip(plan.GapTable.Skip(1)).All(pair => pair.First.XMm <= pair.Second.XMm));
+        Assert.True(
+            plan.GapTable.Zip(plan.GapTable.Skip(1)).All(pair => pair.First.XMm <= pair.Second.XMm)
+        );
     }
 
     [Fact]

@@ -16,7 +16,9 @@ public sealed class PackWriterTests : IDisposable
         string target = Path.Combine(folder, "heron");
         PackResult result = Write("heron", target);
         Assert.Null(result.Fault);
-        using JsonDocument manifest = JsonDocument.Parse(File.ReadAllText(Path.Combine(target, "pack.json")));
+        using JsonDocument manifest = JsonDocument.Parse(
+            File.ReadAllText(Path.Combine(target, "pack.json"))
+        );
         Dictionary<string, JsonElement> files = manifest
             .RootElement.GetProperty("files")
             .EnumerateArray()
@@ -33,7 +35,10 @@ public sealed class PackWriterTests : IDisposable
         {
             byte[] bytes = File.ReadAllBytes(Path.Combine(target, path));
             Assert.NotEmpty(bytes);
-            Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(bytes)), files[path].GetProperty("sha256").GetString());
+            Assert.Equal(
+                Convert.ToHexStringLower(SHA256.HashData(bytes)),
+                files[path].GetProperty("sha256").GetString()
+            );
         }
 
         JsonElement layer = files["parts/mould-bottom-bass.dxf"];
@@ -49,7 +54,11 @@ public sealed class PackWriterTests : IDisposable
         PackResult a = Write("plover", Path.Combine(folder, "a"));
         PackResult b = Write("plover", Path.Combine(folder, "b"));
         static string[] Hashes(PackResult result) =>
-            [.. result.Manifest!.Files.Where(f => !f.Path.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => f.Path + f.Sha256)];
+            [
+                .. result
+                    .Manifest!.Files.Where(f => !f.Path.EndsWith(".pdf", StringComparison.Ordinal))
+                    .Select(f => f.Path + f.Sha256),
+            ];
         Assert.Equal(Hashes(a), Hashes(b));
     }
 
@@ -82,7 +91,10 @@ public sealed class PackWriterTests : IDisposable
     public void A_design_with_a_stop_writes_nothing()
     {
         string text = File.ReadAllText(Repository.PathOf("examples", "heron.toml"));
-        DesignReading reading = DesignText.Parse(DesignEdit.Set(text, "outline.waist.width", "300"), "heron.toml");
+        DesignReading reading = DesignText.Parse(
+            DesignEdit.Set(text, "outline.waist.width", "300"),
+            "heron.toml"
+        );
         Study study = Study.Of(reading.Design!);
         Assert.True(study.IsStopped);
         PackResult result = PackWriter.Write(study, reading.Text, Path.Combine(folder, "no"));

@@ -10,7 +10,10 @@ public sealed class ReportTests
 {
     [Fact]
     public void The_schema_in_the_documentation_is_that_of_the_code() =>
-        Approved.CheckFile(Repository.PathOf("docs", "reference", "report.schema.json"), ReportJson.Schema());
+        Approved.CheckFile(
+            Repository.PathOf("docs", "reference", "report.schema.json"),
+            ReportJson.Schema()
+        );
 
     [Theory]
     [InlineData("heron")]
@@ -18,7 +21,9 @@ public sealed class ReportTests
     [InlineData("plover")]
     public void The_report_holds_the_figures_under_their_names(string model)
     {
-        Study study = Study.Of(DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!);
+        Study study = Study.Of(
+            DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!
+        );
         using JsonDocument json = JsonDocument.Parse(ReportJson.Write(study.Report));
         JsonElement root = json.RootElement;
         JsonElement outline = root.GetProperty("outline");
@@ -30,8 +35,17 @@ public sealed class ReportTests
         Assert.Equal(10, row.GetProperty("u_mm").GetDouble());
         Assert.True(row.GetProperty("width_mm").GetDouble() > 0);
         Assert.True(row.TryGetProperty("curvature_per_mm", out _));
-        Assert.Equal(study.Design.Dome.HeightMm, root.GetProperty("dome").GetProperty("max_mm").GetDouble(), 1e-6);
-        Assert.True(root.GetProperty("dome").GetProperty("centreline")[20].GetProperty("height_mm").GetDouble() > 0);
+        Assert.Equal(
+            study.Design.Dome.HeightMm,
+            root.GetProperty("dome").GetProperty("max_mm").GetDouble(),
+            1e-6
+        );
+        Assert.True(
+            root.GetProperty("dome")
+                .GetProperty("centreline")[20]
+                .GetProperty("height_mm")
+                .GetDouble() > 0
+        );
         JsonElement gap = root.GetProperty("workboard").GetProperty("gap_table")[0];
         Assert.Equal("nut", gap.GetProperty("place").GetString());
         Assert.Equal(study.Design.Neck.RampMm, gap.GetProperty("gap_mm").GetDouble());

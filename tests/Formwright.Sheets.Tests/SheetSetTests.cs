@@ -33,7 +33,9 @@ public sealed class SheetSetTests
             Assert.Equal(sheets.Count, sheets.Select(sheet => sheet.Id).Distinct().Count());
             string[] flaws =
             [
-                .. sheets.SelectMany(named => SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")),
+                .. sheets.SelectMany(named =>
+                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
+                ),
             ];
             Assert.Empty(flaws);
         }
@@ -48,12 +50,27 @@ public sealed class SheetSetTests
     {
         // An asymmetric part: one hole on the bass side, towards the nut.
         ArcPath edge = new(
-            [new(new Point(0, -40), 0), new(new Point(200, -40), 0), new(new Point(200, 60), 0), new(new Point(0, 60), 0)],
+            [
+                new(new Point(0, -40), 0),
+                new(new Point(200, -40), 0),
+                new(new Point(200, 60), 0),
+                new(new Point(0, 60), 0),
+            ],
             true,
             0,
             0
         );
-        Part part = new("workboard", "material.plywood", 30, 1, edge, [], [], [new(HoleKind.Dowel, new Point(20, 50), 8)], []);
+        Part part = new(
+            "workboard",
+            "material.plywood",
+            30,
+            1,
+            edge,
+            [],
+            [],
+            [new(HoleKind.Dowel, new Point(20, 50), 8)],
+            []
+        );
         CutPart cut = CutParts.Of(part);
         // Neck up and face up, bass is on the right: x 20 from the nut is 20 down the page, y_b 50 is 50 to the right.
         Assert.Equal(new Point(50, -20), cut.Holes[0].Centre);
@@ -78,5 +95,7 @@ public sealed class SheetSetTests
     }
 
     private static Guitar Guitar(string model) =>
-        Instrument.Guitar.Build(DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!).Guitar!;
+        Instrument
+            .Guitar.Build(DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!)
+            .Guitar!;
 }

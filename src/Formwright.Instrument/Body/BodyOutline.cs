@@ -24,5 +24,6 @@ public static class BodyOutline
         );
     }
 
-    private static OutlineStation Station(BoutDesign bout) => new(bout.AtMm, bout.WidthMm, bout.RadiusMm);
+    private static OutlineStation Station(BoutDesign bout) =>
+        new(bout.AtMm, bout.WidthMm, bout.RadiusMm);
 }

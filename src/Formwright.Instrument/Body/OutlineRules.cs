@@ -65,7 +65,9 @@ public static class OutlineRules
             OutlineFeature.UpperBout => "outline.upper_bout" + end,
             OutlineFeature.Waist => "outline.waist" + end,
             OutlineFeature.LowerBout => "outline.lower_bout" + end,
-            _ => problem.Fault == OutlineFault.FlatTooWide ? "outline.tail_flat" : "outline.body_length",
+            _ => problem.Fault == OutlineFault.FlatTooWide
+                ? "outline.tail_flat"
+                : "outline.body_length",
         };
     }
 
@@ -79,7 +81,8 @@ public static class OutlineRules
             _ => new Place(joinMm + design.BodyLengthMm, 0),
         };
 
-    private static Place At(BoutDesign bout, double joinMm) => new(joinMm + bout.AtMm, bout.WidthMm / 2);
+    private static Place At(BoutDesign bout, double joinMm) =>
+        new(joinMm + bout.AtMm, bout.WidthMm / 2);
 
     private static Rule Stop(string code) => new(code, Severity.Stop, "mm", InstrumentWords.Of);
 }

@@ -51,7 +51,12 @@ public sealed record SoundboardDome(IHeightField Field, double StartUMm, double 
         ArgumentNullException.ThrowIfNull(dome);
         ArgumentNullException.ThrowIfNull(soundhole);
         double height = Math.Max(dome.HeightMm, 1e-9);
-        MembraneSolution membrane = Membrane.SolveWithin(region, height, toleranceMm, dome.Fullness);
+        MembraneSolution membrane = Membrane.SolveWithin(
+            region,
+            height,
+            toleranceMm,
+            dome.Fullness
+        );
         Dome field = new(membrane, dome.HeightMm, dome.Fullness);
         return new SoundboardDome(field, StartOf(dome, soundhole), field.EstimatedErrorMm);
     }

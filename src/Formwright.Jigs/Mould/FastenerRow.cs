@@ -35,7 +35,9 @@ internal static class FastenerRow
         {
             Point centre = offsets.At(lengths[i], line);
             HoleKind kind = isDowel[i] ? HoleKind.Dowel : HoleKind.Bolt;
-            double diameter = isDowel[i] ? fasteners.DowelDiameterMm : BoltHoles.ClearanceMm(fasteners.BoltDiameterMm);
+            double diameter = isDowel[i]
+                ? fasteners.DowelDiameterMm
+                : BoltHoles.ClearanceMm(fasteners.BoltDiameterMm);
             row.Add(new Fastener(kind, centre, diameter, EdgeDistance(guitar, centre)));
         }
 
@@ -49,7 +51,9 @@ internal static class FastenerRow
         Point body = new(centre.X - guitar.JoinMm, centre.Y);
         double outside = guitar.Outline.Half.Nearest(body).DistanceMm;
         double toEnd =
-            body.X < guitar.Outline.BodyLengthMm / 2 ? centre.Y - mould.HeelCutMm : centre.Y - mould.TailCutMm;
+            body.X < guitar.Outline.BodyLengthMm / 2
+                ? centre.Y - mould.HeelCutMm
+                : centre.Y - mould.TailCutMm;
         return Math.Min(Math.Min(outside - mould.Rebate.WidthMm, mould.WallMm - outside), toEnd);
     }
 
@@ -66,7 +70,13 @@ internal static class FastenerRow
     }
 
     // Arc lengths of the outline whose places on the offset line are evenly spaced along that line.
-    private static double[] EvenOnOffset(Chain half, double offset, double from, double to, int count)
+    private static double[] EvenOnOffset(
+        Chain half,
+        double offset,
+        double from,
+        double to,
+        int count
+    )
     {
         const int Steps = 400;
         double[] travelled = new double[Steps + 1];

@@ -31,7 +31,8 @@ public static class MouldMaker
             return new MouldPlan(design.LayersMm, [], [], 0, 0, findings);
         }
 
-        List<Fastener> half = design.Rebate.WidthMm < design.WallMm ? FastenerRow.Of(guitar, offsets) : [];
+        List<Fastener> half =
+            design.Rebate.WidthMm < design.WallMm ? FastenerRow.Of(guitar, offsets) : [];
         findings.AddRange(CheckHoles(half, guitar));
         ArcPath? rebate =
             design.Rebate is { WidthMm: > 0, DepthMm: > 0 } && design.Rebate.WidthMm < design.WallMm
@@ -49,14 +50,26 @@ public static class MouldMaker
     }
 
     // A closed band along the outline between two distances outside it, its ends cut parallel to the centreline (bass side, y_b positive).
-    private static ArcPath? Band(OutlineOffsets offsets, MouldDesign design, double innerMm, double outerMm)
+    private static ArcPath? Band(
+        OutlineOffsets offsets,
+        MouldDesign design,
+        double innerMm,
+        double outerMm
+    )
     {
         ArcPath? inner = offsets.Between(innerMm, design.HeelCutMm, design.TailCutMm);
         ArcPath? outer = offsets.Between(outerMm, design.HeelCutMm, design.TailCutMm);
-        return inner is null || outer is null ? null : new ContourBuilder().Along(inner).Back(outer).Close();
+        return inner is null || outer is null
+            ? null
+            : new ContourBuilder().Along(inner).Back(outer).Close();
     }
 
-    private static IEnumerable<Part> Layers(MouldDesign design, ArcPath wall, ArcPath? rebate, List<Fastener> half)
+    private static IEnumerable<Part> Layers(
+        MouldDesign design,
+        ArcPath wall,
+        ArcPath? rebate,
+        List<Fastener> half
+    )
     {
         int top = design.LayersMm.Count - 1;
         for (int layer = 0; layer <= top; layer++)
@@ -68,15 +81,24 @@ public static class MouldMaker
                 {
                     holes.Add(
                         layer == top && layer > 0 && fastener.Kind == HoleKind.Bolt
-                            ? new Hole(HoleKind.CaptiveNut, fastener.Centre, design.Fasteners.NutDiameterMm)
+                            ? new Hole(
+                                HoleKind.CaptiveNut,
+                                fastener.Centre,
+                                design.Fasteners.NutDiameterMm
+                            )
                             : new Hole(fastener.Kind, fastener.Centre, fastener.DiameterMm)
                     );
                 }
             }
 
             Pocket[] pockets =
-                layer == 0 && rebate is not null ? [new Pocket(rebate, design.Rebate.DepthMm, FromBelow: true)] : [];
-            string level = layer == 0 ? "bottom" : layer == top ? "top" : $"middle";
+                layer == 0 && rebate is not null
+                    ? [new Pocket(rebate, design.Rebate.DepthMm, FromBelow: true)]
+                    : [];
+            string level =
+                layer == 0 ? "bottom"
+                : layer == top ? "top"
+                : $"middle";
             string id = level == "middle" && top > 2 ? $"mould-middle{layer}" : $"mould-{level}";
             Part bass = new(
                 $"{id}-bass",
@@ -99,8 +121,24 @@ public static class MouldMaker
         {
             Id = id,
             Outside = ArcPaths.Mirrored(bass.Outside),
-            Pockets = [.. bass.Pockets.Select(pocket => pocket with { Edge = ArcPaths.Mirrored(pocket.Edge) })],
-            Holes = [.. bass.Holes.Select(hole => hole with { Centre = new Point(hole.Centre.X, -hole.Centre.Y) })],
+            Pockets =
+            [
+                .. bass.Pockets.Select(pocket =>
+                    pocket with
+                    {
+                        Edge = ArcPaths.Mirrored(pocket.Edge),
+                    }
+                ),
+            ],
+            Holes =
+            [
+                .. bass.Holes.Select(hole =>
+                    hole with
+                    {
+                        Centre = new Point(hole.Centre.X, -hole.Centre.Y),
+                    }
+                ),
+            ],
         };
 
     private static Fastener Mirrored(Fastener fastener) =>
@@ -157,20 +195,35 @@ public static class MouldMaker
             Fastener hole = half[i];
             Place place = new(hole.Centre.X, -hole.Centre.Y);
             double least = MouldRules.EdgeDiameters * hole.DiameterMm;
-            string field = hole.Kind == HoleKind.Bolt ? "mould.fasteners.bolt_diameter" : "mould.fasteners.dowel_diameter";
+            string field =
+                hole.Kind == HoleKind.Bolt
+                    ? "mould.fasteners.bolt_diameter"
+                    : "mould.fasteners.dowel_diameter";
             string kind = JigsWords.Of[$"hole.{hole.Kind}"];
             if (hole.EdgeDistanceMm < least)
             {
-                yield return MouldRules.HoleTooNearEdge.Broken(hole.EdgeDistanceMm, least, field, place, kind);
+                yield return MouldRules.HoleTooNearEdge.Broken(
+                    hole.EdgeDistanceMm,
+                    least,
+                    field,
+                    place,
+                    kind
+                );
             }
 
             if (i > 0)
             {
                 double apart = hole.Centre.DistanceTo(half[i - 1].Centre);
-                double leastApart = MouldRules.SpacingDiameters * Math.Max(hole.DiameterMm, half[i - 1].DiameterMm);
+                double leastApart =
+                    MouldRules.SpacingDiameters * Math.Max(hole.DiameterMm, half[i - 1].DiameterMm);
                 if (apart < leastApart)
                 {
-                    yield return MouldRules.HolesTooClose.Broken(apart, leastApart, "mould.fasteners.bolts", place);
+                    yield return MouldRules.HolesTooClose.Broken(
+                        apart,
+                        leastApart,
+                        "mould.fasteners.bolts",
+                        place
+                    );
                 }
             }
         }

@@ -12,12 +12,22 @@ public static class MouldRules
     public const double SpacingDiameters = 3;
 
     public static readonly Rule RebateTooDeep = Make("mould.rebate-too-deep", Severity.Stop);
-    public static readonly Rule OverhangWiderThanRebate = Make("mould.overhang-wider-than-rebate", Severity.Stop);
-    public static readonly Rule RebateWiderThanWall = Make("mould.rebate-wider-than-wall", Severity.Stop);
-    public static readonly Rule RebateDeeperThanLayer = Make("mould.rebate-deeper-than-layer", Severity.Stop);
+    public static readonly Rule OverhangWiderThanRebate = Make(
+        "mould.overhang-wider-than-rebate",
+        Severity.Stop
+    );
+    public static readonly Rule RebateWiderThanWall = Make(
+        "mould.rebate-wider-than-wall",
+        Severity.Stop
+    );
+    public static readonly Rule RebateDeeperThanLayer = Make(
+        "mould.rebate-deeper-than-layer",
+        Severity.Stop
+    );
     public static readonly Rule HoleTooNearEdge = Make("mould.hole-too-near-edge", Severity.Stop);
     public static readonly Rule HolesTooClose = Make("mould.holes-too-close", Severity.Warn);
     public static readonly Rule EndsCutTooFar = Make("mould.ends-cut-too-far", Severity.Stop);
 
-    private static Rule Make(string code, Severity severity) => new(code, severity, "mm", JigsWords.Of);
+    private static Rule Make(string code, Severity severity) =>
+        new(code, severity, "mm", JigsWords.Of);
 }

@@ -36,7 +36,10 @@ public static class ArcPaths
         {
             Vertices =
             [
-                .. path.Vertices.Select(v => new ArcVertex(new Point(v.Position.X, -v.Position.Y), -v.Bulge)),
+                .. path.Vertices.Select(v => new ArcVertex(
+                    new Point(v.Position.X, -v.Position.Y),
+                    -v.Bulge
+                )),
             ],
         };
     }
@@ -49,7 +52,12 @@ public static class ArcPaths
         {
             Vertices =
             [
-                .. path.Vertices.Select(v => v with { Position = new Point(v.Position.X + alongMm, v.Position.Y) }),
+                .. path.Vertices.Select(v =>
+                    v with
+                    {
+                        Position = new Point(v.Position.X + alongMm, v.Position.Y),
+                    }
+                ),
             ],
         };
     }

@@ -42,7 +42,10 @@ internal sealed class ContourBuilder
     /// <summary>The closed edge; a last straight line leads back to the start where that is another place.</summary>
     public ArcPath Close()
     {
-        if (vertices.Count > 1 && vertices[^1].Position.DistanceTo(vertices[0].Position) < SamePlaceMm)
+        if (
+            vertices.Count > 1
+            && vertices[^1].Position.DistanceTo(vertices[0].Position) < SamePlaceMm
+        )
         {
             vertices.RemoveAt(vertices.Count - 1);
         }

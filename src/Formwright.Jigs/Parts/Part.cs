@@ -31,5 +31,8 @@ public sealed record Part(
 
     /// <summary>Largest distance of any edge from the exact curve, mm.</summary>
     public double ErrorMm =>
-        Insides.Concat(Pockets.Select(pocket => pocket.Edge)).Append(Outside).Max(path => path.ErrorMm);
+        Insides
+            .Concat(Pockets.Select(pocket => pocket.Edge))
+            .Append(Outside)
+            .Max(path => path.ErrorMm);
 }

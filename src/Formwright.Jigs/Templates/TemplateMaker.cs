@@ -23,8 +23,14 @@ public static class TemplateMaker
         if (inner is not null)
         {
             ArcPath half = new ContourBuilder().Along(line).Back(inner).Close();
-            ArcPath outside = new ContourBuilder().Along(line).Back(ArcPaths.Mirrored(line)).Close();
-            ArcPath inside = new ContourBuilder().Along(inner).Back(ArcPaths.Mirrored(inner)).Close();
+            ArcPath outside = new ContourBuilder()
+                .Along(line)
+                .Back(ArcPaths.Mirrored(line))
+                .Close();
+            ArcPath inside = new ContourBuilder()
+                .Along(inner)
+                .Back(ArcPaths.Mirrored(inner))
+                .Close();
             parts.Add(Make("template-half", design, half, [], guitar, 1));
             parts.Add(Make("template-full", design, outside, [inside], guitar, -1));
         }
@@ -55,7 +61,13 @@ public static class TemplateMaker
             insides,
             [],
             [],
-            [.. Stations(guitar, id == "template-mating" ? design.WidthMm : -design.WidthMm, otherSide)]
+            [
+                .. Stations(
+                    guitar,
+                    id == "template-mating" ? design.WidthMm : -design.WidthMm,
+                    otherSide
+                ),
+            ]
         );
 
     // Short lines across the band at bouts and waist, on both sides where the template has both.

@@ -26,7 +26,8 @@ public static class WorkboardMaker
             findings.Add(
                 WorkboardRules.NeckWiderThanBoard.Broken(
                     design.NeckWidthMm,
-                    guitar.Outline.WidthAt(guitar.Design.Outline.UpperBout.AtMm) + (2 * design.MarginMm),
+                    guitar.Outline.WidthAt(guitar.Design.Outline.UpperBout.AtMm)
+                        + (2 * design.MarginMm),
                     "workboard.neck_width"
                 )
             );
@@ -45,10 +46,17 @@ public static class WorkboardMaker
             [.. Marks(guitar)]
         );
         findings.AddRange(Check(guitar, relief));
-        return new WorkboardPlan(board, relief, guitar.Design.Neck.RampMm, Gaps(guitar, relief), findings);
+        return new WorkboardPlan(
+            board,
+            relief,
+            guitar.Design.Neck.RampMm,
+            Gaps(guitar, relief),
+            findings
+        );
     }
 
-    private static Hole HoleInBoard(Fastener fastener) => new(fastener.Kind, fastener.Centre, fastener.DiameterMm);
+    private static Hole HoleInBoard(Fastener fastener) =>
+        new(fastener.Kind, fastener.Centre, fastener.DiameterMm);
 
     private static IEnumerable<Mark> Marks(Guitar guitar)
     {
@@ -61,9 +69,14 @@ public static class WorkboardMaker
             new Point(tail + margin, 0)
         );
         yield return new Mark("mark.nut", new Point(0, -half), new Point(0, half));
-        yield return new Mark("mark.join", new Point(guitar.JoinMm, -half), new Point(guitar.JoinMm, half));
+        yield return new Mark(
+            "mark.join",
+            new Point(guitar.JoinMm, -half),
+            new Point(guitar.JoinMm, half)
+        );
         yield return new Mark("mark.tail", new Point(tail, -half), new Point(tail, half));
-        double widest = (guitar.Outline.WidthAt(guitar.Design.Outline.LowerBout.AtMm) / 2) + (margin / 2);
+        double widest =
+            (guitar.Outline.WidthAt(guitar.Design.Outline.LowerBout.AtMm) / 2) + (margin / 2);
         double at = guitar.JoinMm + guitar.Design.Outline.LowerBout.AtMm;
         yield return new Mark("mark.bass", new Point(at, widest), new Point(at, widest));
         yield return new Mark("mark.treble", new Point(at, -widest), new Point(at, -widest));

@@ -11,12 +11,25 @@ public static class WorkboardRules
     /// <summary>Relief under a harmonic bar that still counts as support, mm: a sheet of paper (common practice).</summary>
     public const double SupportMm = 0.1;
 
-    public static readonly Rule ReliefDeeperThanBoard = Make("workboard.relief-deeper-than-board", Severity.Stop);
-    public static readonly Rule RampDeeperThanBoard = Make("workboard.ramp-deeper-than-board", Severity.Stop);
+    public static readonly Rule ReliefDeeperThanBoard = Make(
+        "workboard.relief-deeper-than-board",
+        Severity.Stop
+    );
+    public static readonly Rule RampDeeperThanBoard = Make(
+        "workboard.ramp-deeper-than-board",
+        Severity.Stop
+    );
     public static readonly Rule BarUnsupported = Make("workboard.bar-unsupported", Severity.Note);
-    public static readonly Rule MarginNarrowerThanWall = Make("workboard.margin-narrower-than-wall", Severity.Stop);
+    public static readonly Rule MarginNarrowerThanWall = Make(
+        "workboard.margin-narrower-than-wall",
+        Severity.Stop
+    );
     public static readonly Rule NoClearance = Make("workboard.no-clearance", Severity.Warn);
-    public static readonly Rule NeckWiderThanBoard = Make("workboard.neck-wider-than-board", Severity.Stop);
+    public static readonly Rule NeckWiderThanBoard = Make(
+        "workboard.neck-wider-than-board",
+        Severity.Stop
+    );
 
-    private static Rule Make(string code, Severity severity) => new(code, severity, "mm", JigsWords.Of);
+    private static Rule Make(string code, Severity severity) =>
+        new(code, severity, "mm", JigsWords.Of);
 }

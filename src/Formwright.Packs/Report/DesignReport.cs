@@ -8,7 +8,8 @@ namespace Formwright.Packs.Report;
 /// <summary>Every computed figure of one design. Names become snake_case with the unit as suffix; the schema in the documentation is made from these types.</summary>
 public sealed record DesignReport(
     [property: Description("Name of the instrument.")] string Name,
-    [property: Description("Outline; absent where its features can't be met.")] OutlineReport? Outline,
+    [property: Description("Outline; absent where its features can't be met.")]
+        OutlineReport? Outline,
     [property: Description("Dome of the soundboard, over the rim.")] DomeReport? Dome,
     [property: Description("Workboard.")] WorkboardReport? Workboard,
     [property: Description("Mould.")] MouldReport? Mould,
@@ -21,7 +22,12 @@ public sealed record DesignReport(
     /// <param name="guitar">The instrument, or null where it can't be computed.</param>
     /// <param name="tooling">Its tooling, null without an instrument.</param>
     /// <param name="findings">All findings.</param>
-    public static DesignReport Of(string name, Guitar? guitar, Tooling? tooling, IReadOnlyList<Finding> findings) =>
+    public static DesignReport Of(
+        string name,
+        Guitar? guitar,
+        Tooling? tooling,
+        IReadOnlyList<Finding> findings
+    ) =>
         new(
             name,
             guitar is null ? null : OutlineReport.Of(guitar),

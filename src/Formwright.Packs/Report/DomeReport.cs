@@ -10,7 +10,8 @@ public sealed record DomeReport(
     [property: Description("Station of the greatest height from the heel, mm.")] double MaxAtUMm,
     [property: Description("Station where the dome starts, mm.")] double StartUMm,
     [property: Description("Estimated error of the height anywhere, mm.")] double EstimatedErrorMm,
-    [property: Description("Height along the centreline every 10 mm.")] IReadOnlyList<DomeReportRow> Centreline
+    [property: Description("Height along the centreline every 10 mm.")]
+        IReadOnlyList<DomeReportRow> Centreline
 )
 {
     internal static DomeReport Of(Guitar guitar)

@@ -9,11 +9,16 @@ namespace Formwright.Packs.Report;
 public sealed record FastenerReport(
     [property: Description("dowel or bolt.")] string Kind,
     [property: Description("From the nut, mm.")] double XMm,
-    [property: Description("From the centreline, positive on the bass side (the board is seen from above, instrument face down), mm."),
-        JsonPropertyName("y_b_mm")]
+    [property:
+        Description(
+            "From the centreline, positive on the bass side (the board is seen from above, instrument face down), mm."
+        ),
+        JsonPropertyName("y_b_mm")
+    ]
         double YBMm,
     [property: Description("Diameter of the hole, mm.")] double DiameterMm,
-    [property: Description("From its centre to the nearest edge of the wall or rebate, mm.")] double EdgeDistanceMm
+    [property: Description("From its centre to the nearest edge of the wall or rebate, mm.")]
+        double EdgeDistanceMm
 )
 {
     internal static FastenerReport Of(Fastener fastener) =>

@@ -9,7 +9,8 @@ public sealed record FindingReport(
     [property: Description("Code of the rule.")] string Code,
     [property: Description("stop, warn or note.")] string Severity,
     [property: Description("The figure found; absent where there is none.")] double? Measured,
-    [property: Description("What it is held against; absent where there is no figure.")] double? Limit,
+    [property: Description("What it is held against; absent where there is no figure.")]
+        double? Limit,
     [property: Description("Unit of both.")] string Unit,
     [property: Description("What is wrong.")] string Message,
     [property: Description("What to change.")] string Cure,

@@ -9,7 +9,8 @@ public sealed record MouldReport(
     [property: Description("Height of the halves over the board, mm.")] double HeightMm,
     [property: Description("Shortest bolt, mm.")] double BoltLengthMm,
     [property: Description("Length of a locating dowel, mm.")] double DowelLengthMm,
-    [property: Description("Dowels and bolts of both halves, workboard frame.")] IReadOnlyList<FastenerReport> Fasteners
+    [property: Description("Dowels and bolts of both halves, workboard frame.")]
+        IReadOnlyList<FastenerReport> Fasteners
 )
 {
     internal static MouldReport Of(MouldPlan plan) =>

@@ -10,10 +10,13 @@ public sealed record OutlineReport(
     [property: Description("Station of the area's centroid from the heel, mm.")] double CentroidUMm,
     [property: Description("Monotone runs of curvature on half the outline.")] int CurvaturePieces,
     [property: Description("Smallest radius anywhere, mm.")] double TightestRadiusMm,
-    [property: Description("Smallest radius where the outline is round outwards, mm.")] double TightestBoutMm,
+    [property: Description("Smallest radius where the outline is round outwards, mm.")]
+        double TightestBoutMm,
     [property: Description("Smallest radius at the waist, mm.")] double TightestWaistMm,
-    [property: Description("By how much the half perimeter moved in the last refinement, mm.")] double RefinementMm,
-    [property: Description("Width and curvature every 10 mm.")] IReadOnlyList<OutlineReportRow> Table
+    [property: Description("By how much the half perimeter moved in the last refinement, mm.")]
+        double RefinementMm,
+    [property: Description("Width and curvature every 10 mm.")]
+        IReadOnlyList<OutlineReportRow> Table
 )
 {
     internal static OutlineReport Of(Guitar guitar) =>
@@ -26,6 +29,12 @@ public sealed record OutlineReport(
             guitar.Figures.TightestBoutMm,
             guitar.Figures.TightestWaistMm,
             guitar.Solution.RefinementMm,
-            [.. guitar.Figures.Table.Select(row => new OutlineReportRow(row.UMm, row.WidthMm, row.CurvaturePerMm))]
+            [
+                .. guitar.Figures.Table.Select(row => new OutlineReportRow(
+                    row.UMm,
+                    row.WidthMm,
+                    row.CurvaturePerMm
+                )),
+            ]
         );
 }

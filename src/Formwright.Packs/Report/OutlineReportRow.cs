@@ -6,5 +6,6 @@ namespace Formwright.Packs.Report;
 public sealed record OutlineReportRow(
     [property: Description("Station from the heel, mm.")] double UMm,
     [property: Description("Full width, mm.")] double WidthMm,
-    [property: Description("Curvature, 1/mm, positive where the outline is hollow (the waist).")] double CurvaturePerMm
+    [property: Description("Curvature, 1/mm, positive where the outline is hollow (the waist).")]
+        double CurvaturePerMm
 );

@@ -18,10 +18,12 @@ public static class ReportJson
     };
 
     /// <summary>The report as indented JSON; figures are rounded to 1e-6 of their unit, the last newline included.</summary>
-    public static string Write(DesignReport report) => JsonSerializer.Serialize(report, Options) + "\n";
+    public static string Write(DesignReport report) =>
+        JsonSerializer.Serialize(report, Options) + "\n";
 
     /// <summary>The manifest of a pack as indented JSON.</summary>
-    public static string Write(PackManifest manifest) => JsonSerializer.Serialize(manifest, Options) + "\n";
+    public static string Write(PackManifest manifest) =>
+        JsonSerializer.Serialize(manifest, Options) + "\n";
 
     /// <summary>JSON Schema of the report, with what each figure is.</summary>
     public static string Schema()
@@ -37,7 +39,11 @@ public static class ReportJson
                         true
                     )
                     .FirstOrDefault();
-                if (description is System.ComponentModel.DescriptionAttribute { Description: { } text } && node is JsonObject value)
+                if (
+                    description
+                        is System.ComponentModel.DescriptionAttribute { Description: { } text }
+                    && node is JsonObject value
+                )
                 {
                     value.Insert(0, "description", text);
                 }
@@ -49,16 +55,25 @@ public static class ReportJson
             ReportJsonContext.Default.Options.GetJsonSchemaAsNode(typeof(DesignReport), exporter);
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.Insert(1, "title", "Formwright report");
-        return schema.ToJsonString(new JsonSerializerOptions { WriteIndented = true, Encoder = Options.Encoder }) + "\n";
+        return schema.ToJsonString(
+                new JsonSerializerOptions { WriteIndented = true, Encoder = Options.Encoder }
+            ) + "\n";
     }
 
     // 1e-6 of a unit: below what anyone measures, above what a rebuilt compiler may change.
     private sealed class RoundedNumber : JsonConverter<double>
     {
-        public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            reader.GetDouble();
+        public override double Read(
+            ref Utf8JsonReader reader,
+            Type typeToConvert,
+            JsonSerializerOptions options
+        ) => reader.GetDouble();
 
-        public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options)
+        public override void Write(
+            Utf8JsonWriter writer,
+            double value,
+            JsonSerializerOptions options
+        )
         {
             if (double.IsFinite(value))
             {

@@ -7,7 +7,9 @@ namespace Formwright.Packs.Report;
 public sealed record WorkboardReport(
     [property: Description("Drop of the neck surface at the nut, mm.")] double RampMm,
     [property: Description("Greatest depth of the relief, mm.")] double ReliefMm,
-    [property: Description("What a straight edge resting at tail and join shows along the centreline.")]
+    [property: Description(
+        "What a straight edge resting at tail and join shows along the centreline."
+    )]
         IReadOnlyList<GapReport> GapTable
 )
 {

@@ -14,22 +14,38 @@ public static class CutParts
     {
         ArgumentNullException.ThrowIfNull(part);
         bool turned = part.Pockets.Any(pocket => pocket.FromBelow);
-        Placement place = turned ? new Placement(0, -1, -1, 0, 0, 0) : new Placement(0, -1, 1, 0, 0, 0);
+        Placement place = turned
+            ? new Placement(0, -1, -1, 0, 0, 0)
+            : new Placement(0, -1, 1, 0, 0, 0);
         List<CutContour> contours =
         [
             new(CutOperation.OutsideCut, Shape.Of(part.Outside).Placed(place)),
-            .. part.Insides.Select(edge => new CutContour(CutOperation.InsideCut, Shape.Of(edge).Placed(place))),
+            .. part.Insides.Select(edge => new CutContour(
+                CutOperation.InsideCut,
+                Shape.Of(edge).Placed(place)
+            )),
             .. part.Pockets.Select(pocket => new CutContour(
                 CutOperation.Pocket,
                 Shape.Of(pocket.Edge).Placed(place),
                 pocket.DepthMm
             )),
-            .. part.Marks.Where(mark => mark.From != mark.To)
-                .Select(mark => new CutContour(CutOperation.Engrave, Shape.Line(mark.From, mark.To).Placed(place))),
+            .. part
+                .Marks.Where(mark => mark.From != mark.To)
+                .Select(mark => new CutContour(
+                    CutOperation.Engrave,
+                    Shape.Line(mark.From, mark.To).Placed(place)
+                )),
         ];
         return new CutPart(part.Id, contours)
         {
-            Holes = [.. part.Holes.Select(hole => new CutHole(place.Apply(hole.Centre), hole.DiameterMm, hole.DepthMm))],
+            Holes =
+            [
+                .. part.Holes.Select(hole => new CutHole(
+                    place.Apply(hole.Centre),
+                    hole.DiameterMm,
+                    hole.DepthMm
+                )),
+            ],
         };
     }
 }

@@ -33,7 +33,10 @@ internal static class OutlineSheet
             yield return hair;
         }
 
-        yield return new Line(Shape.Of(guitar.Outline.Closed.ToBeziers(ToleranceMm)), LineStyle.Outline);
+        yield return new Line(
+            Shape.Of(guitar.Outline.Closed.ToBeziers(ToleranceMm)),
+            LineStyle.Outline
+        );
         yield return new Line(new Point(-14, 0), new Point(length + 14, 0), LineStyle.Centreline);
         SoundholeDesign hole = guitar.Design.Soundhole;
         Point soundhole = new(hole.AtMm, 0);
@@ -71,16 +74,32 @@ internal static class OutlineSheet
                     new Point(bar.AtMm, -guitar.Outline.WidthAt(bar.AtMm) / 2),
                     SheetsWords.Of["station.bar"]
                 )),
-                new Station(new Point(design.UpperBout.AtMm, -design.UpperBout.WidthMm / 2), SheetsWords.Of["station.upper-bout"]),
-                new Station(new Point(hole.AtMm, -hole.RadiusMm), SheetsWords.Of["station.soundhole"]),
-                new Station(new Point(design.Waist.AtMm, -design.Waist.WidthMm / 2), SheetsWords.Of["station.waist"]),
-                new Station(new Point(design.LowerBout.AtMm, outside), SheetsWords.Of["station.lower-bout"]),
+                new Station(
+                    new Point(design.UpperBout.AtMm, -design.UpperBout.WidthMm / 2),
+                    SheetsWords.Of["station.upper-bout"]
+                ),
+                new Station(
+                    new Point(hole.AtMm, -hole.RadiusMm),
+                    SheetsWords.Of["station.soundhole"]
+                ),
+                new Station(
+                    new Point(design.Waist.AtMm, -design.Waist.WidthMm / 2),
+                    SheetsWords.Of["station.waist"]
+                ),
+                new Station(
+                    new Point(design.LowerBout.AtMm, outside),
+                    SheetsWords.Of["station.lower-bout"]
+                ),
                 new Station(new Point(length, outside * 0.3), SheetsWords.Of["station.tail"]),
             ],
             Side.Left,
             12
         );
-        yield return new BassTreble(ViewFrame.Front, design.UpperBout.AtMm + 30, (design.UpperBout.WidthMm / 2) - 30);
+        yield return new BassTreble(
+            ViewFrame.Front,
+            design.UpperBout.AtMm + 30,
+            (design.UpperBout.WidthMm / 2) - 30
+        );
     }
 
     // Normals as long as the curvature, on the treble side, and the line through their ends.
@@ -114,7 +133,12 @@ internal static class OutlineSheet
             bool hollow = place.Curve.Curvature > 0;
             Point foot = new(place.Position.X, -place.Position.Y);
             Point centre = new(foot.X, hollow ? foot.Y - radius : foot.Y + radius);
-            yield return new RadiusDimension(centre, radius, hollow ? Math.PI / 2 * 0.96 : -Math.PI / 2 * 0.96, -22);
+            yield return new RadiusDimension(
+                centre,
+                radius,
+                hollow ? Math.PI / 2 * 0.96 : -Math.PI / 2 * 0.96,
+                -22
+            );
         }
     }
 
@@ -128,10 +152,16 @@ internal static class OutlineSheet
             ],
             [
                 .. guitar
-                    .Figures.Table.Where((row, i) => i % 2 == 0 || i == guitar.Figures.Table.Count - 1)
+                    .Figures.Table.Where(
+                        (row, i) => i % 2 == 0 || i == guitar.Figures.Table.Count - 1
+                    )
                     .Select(row =>
                         (IReadOnlyList<string>)
-                            [Figures.Mm(row.UMm), Figures.Fixed(row.WidthMm, 2), Radius(row.CurvaturePerMm)]
+                            [
+                                Figures.Mm(row.UMm),
+                                Figures.Fixed(row.WidthMm, 2),
+                                Radius(row.CurvaturePerMm),
+                            ]
                     ),
             ]
         )
@@ -141,18 +171,29 @@ internal static class OutlineSheet
 
     // Hollow radii carry a minus sign, as the column's head says.
     private static string Radius(double curvature) =>
-        Math.Abs(curvature) < 1e-4 || !double.IsFinite(curvature) ? "–" : Figures.Fixed(-1 / curvature, 1);
+        Math.Abs(curvature) < 1e-4 || !double.IsFinite(curvature)
+            ? "–"
+            : Figures.Fixed(-1 / curvature, 1);
 
     private static Table WhatFollows(Guitar guitar) =>
         new(
             SheetsWords.Of["outline.follows"],
             [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 34)],
             [
-                [SheetsWords.Of["outline.half-length"], Figures.Fixed(guitar.Figures.HalfPerimeterMm, 2)],
+                [
+                    SheetsWords.Of["outline.half-length"],
+                    Figures.Fixed(guitar.Figures.HalfPerimeterMm, 2),
+                ],
                 [SheetsWords.Of["outline.area"], $"{guitar.Figures.AreaMm2 / 100:0.0} cm²"],
                 [SheetsWords.Of["outline.pieces"], $"{guitar.Figures.CurvaturePieces}"],
-                [SheetsWords.Of["outline.tightest-bout"], Figures.Fixed(guitar.Figures.TightestBoutMm, 1)],
-                [SheetsWords.Of["outline.tightest-waist"], Figures.Fixed(guitar.Figures.TightestWaistMm, 1)],
+                [
+                    SheetsWords.Of["outline.tightest-bout"],
+                    Figures.Fixed(guitar.Figures.TightestBoutMm, 1),
+                ],
+                [
+                    SheetsWords.Of["outline.tightest-waist"],
+                    Figures.Fixed(guitar.Figures.TightestWaistMm, 1),
+                ],
             ]
         )
         {

@@ -21,7 +21,9 @@ internal static class GapSheet
             Heights = Heights,
             Label = SheetsWords.Of["gaps.view"],
         };
-        View placed = side.TopLeftAt(new Point(area.LeftMm + ((area.WidthMm - side.Bounds().WidthMm) / 2), area.TopMm));
+        View placed = side.TopLeftAt(
+            new Point(area.LeftMm + ((area.WidthMm - side.Bounds().WidthMm) / 2), area.TopMm)
+        );
         double below = placed.Bounds().BottomMm - 8;
         return new NamedSheet(
             "gaps",
@@ -61,7 +63,12 @@ internal static class GapSheet
             [
                 .. plan.GapTable.Select(row =>
                     (IReadOnlyList<string>)
-                        [row.PlaceName, Figures.Fixed(row.XMm, 1), Figures.Fixed(row.GapMm, 2), .. blanks]
+                        [
+                            row.PlaceName,
+                            Figures.Fixed(row.XMm, 1),
+                            Figures.Fixed(row.GapMm, 2),
+                            .. blanks,
+                        ]
                 ),
             ]
         )
@@ -81,19 +88,43 @@ internal static class GapSheet
         }
 
         surface.Add(new Point(tail, 0));
-        Shape board = Shape.Polyline([.. surface, new Point(tail, -6), new Point(0, -6)], closed: true);
+        Shape board = Shape.Polyline(
+            [.. surface, new Point(tail, -6), new Point(0, -6)],
+            closed: true
+        );
         yield return new Region(board) { Fill = Tone.Wood };
         yield return new Line(Shape.Polyline(surface), LineStyle.Outline);
         yield return new Line(Shape.Rectangle(Box.Of(0, 0, tail, 1.1)), LineStyle.Detail);
-        yield return new Label(SheetsWords.Of["gaps.straight-edge"], new Point(join * 0.75, 0.55)) { Rise = Rise.Middle, Align = Align.Centre };
-        yield return new LinearDimension(new Point(0, -plan.RampMm), new Point(0, 0), Drawing.Side.Left, 5) { Decimals = 2 };
+        yield return new Label(SheetsWords.Of["gaps.straight-edge"], new Point(join * 0.75, 0.55))
+        {
+            Rise = Rise.Middle,
+            Align = Align.Centre,
+        };
+        yield return new LinearDimension(
+            new Point(0, -plan.RampMm),
+            new Point(0, 0),
+            Drawing.Side.Left,
+            5
+        )
+        {
+            Decimals = 2,
+        };
         Point deepest = new(join + plan.Relief.Deepest.X, -plan.Relief.DeepestMm);
-        yield return new LinearDimension(deepest, new Point(deepest.X, 0), Drawing.Side.Right, 0) { Decimals = 2, Style = TextStyle.SmallFigure };
+        yield return new LinearDimension(deepest, new Point(deepest.X, 0), Drawing.Side.Right, 0)
+        {
+            Decimals = 2,
+            Style = TextStyle.SmallFigure,
+        };
         yield return Below("station.nut", 0);
         yield return Below("station.join", join);
         yield return Below("station.tail", tail);
     }
 
     private static Label Below(string key, double x) =>
-        new(SheetsWords.Of[key], new Point(x, -6)) { Align = Align.Centre, Rise = Rise.Top, ShiftMm = new(0, -2) };
+        new(SheetsWords.Of[key], new Point(x, -6))
+        {
+            Align = Align.Centre,
+            Rise = Rise.Top,
+            ShiftMm = new(0, -2),
+        };
 }

@@ -41,7 +41,10 @@ internal static class MouldSheet
             {
                 Numbered = true,
             },
-            new Cautions([SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]], ColumnMm)
+            new Cautions(
+                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
+                ColumnMm
+            )
         );
         return new NamedSheet("mould", sheet, IsTiled: true);
     }
@@ -49,8 +52,16 @@ internal static class MouldSheet
     private static IEnumerable<Item> Items(Guitar guitar, MouldPlan plan)
     {
         double tail = guitar.TailMm;
-        yield return new Line(new Point(guitar.JoinMm - 60, 0), new Point(tail + 60, 0), LineStyle.Centreline);
-        foreach (Part part in plan.Parts.Where(part => part.Pockets.Count > 0).DefaultIfEmpty(plan.Parts[0]))
+        yield return new Line(
+            new Point(guitar.JoinMm - 60, 0),
+            new Point(tail + 60, 0),
+            LineStyle.Centreline
+        );
+        foreach (
+            Part part in plan
+                .Parts.Where(part => part.Pockets.Count > 0)
+                .DefaultIfEmpty(plan.Parts[0])
+        )
         {
             foreach (Item item in PartItems.Of(part))
             {
@@ -66,7 +77,11 @@ internal static class MouldSheet
         }
 
         double upper = guitar.JoinMm + guitar.Design.Outline.UpperBout.AtMm;
-        yield return new BassTreble(ViewFrame.Workboard, upper, guitar.Design.Outline.UpperBout.WidthMm * 0.3);
+        yield return new BassTreble(
+            ViewFrame.Workboard,
+            upper,
+            guitar.Design.Outline.UpperBout.WidthMm * 0.3
+        );
         double heel = guitar.Design.Mould.HeelCutMm;
         yield return new LinearDimension(
             new Point(guitar.JoinMm - 20, -heel),
@@ -75,7 +90,12 @@ internal static class MouldSheet
             12
         );
         double cut = guitar.Design.Mould.TailCutMm;
-        yield return new LinearDimension(new Point(tail + 20, -cut), new Point(tail + 20, cut), Drawing.Side.Below, 12);
+        yield return new LinearDimension(
+            new Point(tail + 20, -cut),
+            new Point(tail + 20, cut),
+            Drawing.Side.Below,
+            12
+        );
     }
 
     private static Table DrillTable(MouldPlan plan) =>
@@ -115,7 +135,8 @@ internal static class MouldSheet
             [
                 .. plan.LayersMm.Select(
                     (layer, i) =>
-                        (IReadOnlyList<string>)[SheetsWords.Of.Format("mould.layer", i + 1), Figures.Mm(layer)]
+                        (IReadOnlyList<string>)
+                            [SheetsWords.Of.Format("mould.layer", i + 1), Figures.Mm(layer)]
                 ),
                 [SheetsWords.Of["mould.height"], Figures.Mm(plan.HeightMm)],
                 [SheetsWords.Of["mould.bolt-length"], Figures.Mm(plan.BoltLengthMm)],

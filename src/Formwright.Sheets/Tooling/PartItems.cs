@@ -31,7 +31,11 @@ internal static class PartItems
             if (mark.From != mark.To)
             {
                 bool centre = mark.Key == "mark.centreline";
-                yield return new Line(mark.From, mark.To, centre ? LineStyle.Centreline : LineStyle.Engrave);
+                yield return new Line(
+                    mark.From,
+                    mark.To,
+                    centre ? LineStyle.Centreline : LineStyle.Engrave
+                );
             }
         }
 
@@ -42,7 +46,12 @@ internal static class PartItems
 
         foreach (Mark mark in part.Marks.Where(mark => mark.Key != "mark.centreline"))
         {
-            yield return new Label(mark.Text, mark.To) { Align = Align.Centre, ShiftMm = new(0, 2), Clear = true };
+            yield return new Label(mark.Text, mark.To)
+            {
+                Align = Align.Centre,
+                ShiftMm = new(0, 2),
+                Clear = true,
+            };
         }
     }
 }

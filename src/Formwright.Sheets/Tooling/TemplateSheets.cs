@@ -39,8 +39,20 @@ internal static class TemplateSheets
             };
         }
 
-        yield return new LinearDimension(new Point(guitar.JoinMm, 0), new Point(guitar.TailMm, 0), Side.Left, 10);
-        Point middle = new((from + to) / 2, part.Id == "template-mating" ? 20 : guitar.Design.Outline.Waist.WidthMm * 0.12);
-        yield return new Label(SheetsWords.Of["template.edge"], middle) { Align = Align.Left, Rise = Rise.Middle };
+        yield return new LinearDimension(
+            new Point(guitar.JoinMm, 0),
+            new Point(guitar.TailMm, 0),
+            Side.Left,
+            10
+        );
+        Point middle = new(
+            (from + to) / 2,
+            part.Id == "template-mating" ? 20 : guitar.Design.Outline.Waist.WidthMm * 0.12
+        );
+        yield return new Label(SheetsWords.Of["template.edge"], middle)
+        {
+            Align = Align.Left,
+            Rise = Rise.Middle,
+        };
     }
 }

@@ -1,6 +1,7 @@
 using Formwright.Curves;
 using Formwright.Design.Sections;
 using Formwright.Drawing;
+using Formwright.Fields;
 using Formwright.Instrument;
 using Formwright.Jigs.Workboard;
 
@@ -13,7 +14,10 @@ internal static class WorkboardSheet
 
     public static NamedSheet Of(Guitar guitar, WorkboardPlan plan)
     {
-        View view = new([.. Items(guitar, plan)], ViewFrame.Workboard) { RotationRad = View.NeckUp };
+        View view = new([.. Items(guitar, plan)], ViewFrame.Workboard)
+        {
+            RotationRad = View.NeckUp,
+        };
         Sheet sheet = Composing.WithColumn(
             Titles.Of(guitar, "sheet.workboard"),
             view,
@@ -23,7 +27,11 @@ internal static class WorkboardSheet
                 SheetsWords.Of["workboard.how"],
                 [
                     SheetsWords.Of.Format("workboard.how-1", plan.RampMm, guitar.JoinMm),
-                    SheetsWords.Of.Format("workboard.how-2", plan.Relief.DeepestMm, guitar.Design.Workboard.ContourStepMm),
+                    SheetsWords.Of.Format(
+                        "workboard.how-2",
+                        plan.Relief.DeepestMm,
+                        guitar.Design.Workboard.ContourStepMm
+                    ),
                     SheetsWords.Of["workboard.how-3"],
                     SheetsWords.Of["workboard.how-4"],
                 ],
@@ -32,7 +40,10 @@ internal static class WorkboardSheet
             {
                 Numbered = true,
             },
-            new Cautions([SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]], ColumnMm)
+            new Cautions(
+                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
+                ColumnMm
+            )
         );
         return new NamedSheet("workboard", sheet, IsTiled: true);
     }
@@ -62,30 +73,54 @@ internal static class WorkboardSheet
         yield return new OrdinateDimensions(
             new Point(0, 0),
             [
-                new Station(new Point(-board.BeyondNutMm, -half), SheetsWords.Of["station.board-end"]),
+                new Station(
+                    new Point(-board.BeyondNutMm, -half),
+                    SheetsWords.Of["station.board-end"]
+                ),
                 new Station(new Point(0, -half), SheetsWords.Of["station.nut"]),
                 new Station(new Point(join, -half), SheetsWords.Of["station.join"]),
                 .. guitar.Design.HarmonicBars.Select(bar => new Station(
                     new Point(join + bar.AtMm, -guitar.Outline.WidthAt(bar.AtMm) / 2),
                     SheetsWords.Of["station.bar"]
                 )),
-                new Station(new Point(join + plan.Relief.Deepest.X, plan.Relief.Deepest.Y), SheetsWords.Of["station.deepest"]),
+                new Station(
+                    new Point(join + plan.Relief.Deepest.X, plan.Relief.Deepest.Y),
+                    SheetsWords.Of["station.deepest"]
+                ),
                 new Station(new Point(guitar.TailMm, 0), SheetsWords.Of["station.tail"]),
-                new Station(new Point(guitar.TailMm + board.MarginMm, 0), SheetsWords.Of["station.board-end"]),
+                new Station(
+                    new Point(guitar.TailMm + board.MarginMm, 0),
+                    SheetsWords.Of["station.board-end"]
+                ),
             ],
             Side.Left,
             14
         );
         double widest = join + guitar.Design.Outline.LowerBout.AtMm;
-        yield return new LinearDimension(new Point(widest, -edge), new Point(widest, edge), Side.Below, 0) { Share = 0.7 };
+        yield return new LinearDimension(
+            new Point(widest, -edge),
+            new Point(widest, edge),
+            Side.Below,
+            0
+        )
+        {
+            Share = 0.7,
+        };
         yield return new LinearDimension(
             new Point(-board.BeyondNutMm, -half),
             new Point(-board.BeyondNutMm, half),
             Side.Above,
             8
         );
-        yield return new BassTreble(ViewFrame.Workboard, join + guitar.Design.Outline.UpperBout.AtMm, bout * 0.5);
-        yield return new Label(SheetsWords.Of.Format("workboard.ramp", plan.RampMm), new Point(join / 2, 0))
+        yield return new BassTreble(
+            ViewFrame.Workboard,
+            join + guitar.Design.Outline.UpperBout.AtMm,
+            bout * 0.5
+        );
+        yield return new Label(
+            SheetsWords.Of.Format("workboard.ramp", plan.RampMm),
+            new Point(join / 2, 0)
+        )
         {
             Align = Align.Centre,
             Clear = true,
@@ -96,7 +131,7 @@ internal static class WorkboardSheet
     {
         int count = Math.Min(200, (int)Math.Ceiling(plan.Relief.DeepestMm / step) - 1);
         double[] levels = [.. Enumerable.Range(1, Math.Max(0, count)).Select(i => i * step)];
-        foreach (Contour contour in Contours.Of(plan.Relief.Shape, levels))
+        foreach (Contour contour in Fields.Contours.Of(plan.Relief.Shape, levels, 0.02))
         {
             Point[] points = [.. contour.Points.Select(p => new Point(p.X + join, -p.Y))];
             yield return new Line(Shape.Polyline(points, contour.IsClosed), LineStyle.Contour);
@@ -111,7 +146,11 @@ internal static class WorkboardSheet
 
         Point deepest = new(plan.Relief.Deepest.X + join, -plan.Relief.Deepest.Y);
         yield return new Cross(deepest, 3);
-        yield return new Label(Figures.Fixed(plan.Relief.DeepestMm, 2), deepest) { ShiftMm = new(4, 2), Clear = true };
+        yield return new Label(Figures.Fixed(plan.Relief.DeepestMm, 2), deepest)
+        {
+            ShiftMm = new(4, 2),
+            Clear = true,
+        };
     }
 
     private static IEnumerable<Item> Body(Guitar guitar, double join)
@@ -121,7 +160,10 @@ internal static class WorkboardSheet
         Shape edge = Shape.Of(outline.Closed.Moved(new Vector(join, 0)).ToBeziers(0.01));
         yield return new Line(edge, LineStyle.Hidden);
         SoundholeDesign hole = guitar.Design.Soundhole;
-        yield return new Line(Shape.Circle(new Point(join + hole.AtMm, 0), hole.RadiusMm), LineStyle.Hidden);
+        yield return new Line(
+            Shape.Circle(new Point(join + hole.AtMm, 0), hole.RadiusMm),
+            LineStyle.Hidden
+        );
         foreach (HarmonicBarDesign bar in guitar.Design.HarmonicBars)
         {
             double half = (outline.WidthAt(bar.AtMm) / 2) - guitar.Design.Ribs.ThicknessMm;

@@ -31,14 +31,15 @@ public sealed record InstrumentDesign(
 {
     internal static InstrumentDesign Read(TableReader root)
     {
-        DomeDesign dome = DomeDesign.Read(root.Table("dome"));
+        // Read in the order of the record, which is the order of the reference.
+        DomeDesign dome;
         return new(
             IdentityDesign.Read(root.Table("instrument")),
             OutlineDesign.Read(root.Table("outline")),
             SoundholeDesign.Read(root.Table("soundhole")),
             [.. root.Tables("harmonic_bars").Select(HarmonicBarDesign.Read)],
             SoundboardDesign.Read(root.Table("soundboard")),
-            dome,
+            dome = DomeDesign.Read(root.Table("dome")),
             RibsDesign.Read(root.Table("ribs")),
             NeckDesign.Read(root.Table("neck")),
             FingerboardDesign.Read(root.Table("fingerboard")),

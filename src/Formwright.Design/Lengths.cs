@@ -5,7 +5,8 @@ namespace Formwright.Design;
 
 /// <summary>
 /// Lengths as people write them: <c>12.5</c>, <c>12,5 mm</c>, <c>1.2 cm</c>, <c>3/4 in</c>, <c>1 3/4"</c>, <c>1-3/4 in</c>, <c>1½ in</c>.
-/// A comma is always a decimal comma (12,5 is 12.5, never 125); thousands marks are refused.
+/// A comma is always a decimal comma (12,5 is 12.5, never 125); thousands marks are refused,
+/// and so are line ends.
 /// </summary>
 public static partial class Lengths
 {
@@ -66,7 +67,7 @@ public static partial class Lengths
         }
 
         mm = double.NaN;
-        if (text.Length > Longest)
+        if (text.Length > Longest || text.Any(c => char.IsControl(c) && c != '\t'))
         {
             return LengthFault.NotANumber;
         }
@@ -123,7 +124,7 @@ public static partial class Lengths
 
     // A sign, then a whole number and a fraction, or a fraction, or a decimal number; then a unit. Finite for any 64 characters.
     [GeneratedRegex(
-        """^\s*(?<sign>[-+−]?)\s*(?:(?<number>[0-9]+)(?:\s+|-|\s*\+\s*)(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<number>[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+))\s*(?<unit>\p{L}+|["″”])?\.?\s*$""",
+        """^\s*(?<sign>[-+−]?)\s*(?:(?<number>[0-9]+)(?:\s+|-|\s*\+\s*)(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<number>[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+))\s*(?<unit>\p{L}+|["″”])?\.?\s*\z""",
         RegexOptions.CultureInvariant | RegexOptions.NonBacktracking
     )]
     private static partial Regex Pattern();

@@ -55,6 +55,8 @@ public sealed class LengthsTests
     [InlineData("0x10", LengthFault.NotANumber)]
     [InlineData("--1", LengthFault.NotANumber)]
     [InlineData("12 mm mm", LengthFault.NotANumber)]
+    [InlineData("6 \r\"", LengthFault.NotANumber)]
+    [InlineData("6\n", LengthFault.NotANumber)]
     [InlineData("٣ mm", LengthFault.NotANumber)]
     [InlineData("½½ in", LengthFault.NotANumber)]
     [InlineData("18 parsecs", LengthFault.UnknownUnit)]

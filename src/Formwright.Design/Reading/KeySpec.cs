@@ -18,6 +18,24 @@ public sealed record KeySpec(
     IReadOnlyList<string> Choices
 )
 {
+    /// <summary>Path of the group that holds the key, as <see cref="Path"/> writes it; empty at the root.</summary>
+    public string Group => Path[..Math.Max(0, Path.LastIndexOf('.'))];
+
+    /// <summary>The key within its group.</summary>
+    public string Name => Path[(Path.LastIndexOf('.') + 1)..];
+
     /// <summary>Key of its explanation in the resources: the path without list marks.</summary>
-    public string DocKey => "key." + Path.Replace("[]", "", StringComparison.Ordinal);
+    public string DocKey => "key." + WithoutMarks(Path);
+
+    /// <summary>Key of its group's explanation in the resources.</summary>
+    public string GroupDocKey => "group." + WithoutMarks(Group);
+
+    /// <summary>What the key is and how to measure it, in the reader's language.</summary>
+    public string Text => DesignWords.Of[DocKey];
+
+    /// <summary>What the key's group is, in the reader's language.</summary>
+    public string GroupText => DesignWords.Of[GroupDocKey];
+
+    private static string WithoutMarks(string path) =>
+        path.Replace("[]", "", StringComparison.Ordinal);
 }

@@ -88,6 +88,12 @@ internal static partial class SyntaxMessage
         string value = text[start..];
         string bare = Comment().Replace(value, "").Trim();
         string shown = Shown.Of(bare);
+        if (bare.Length == 0)
+        {
+            // Blanks that are none to TOML: a no-break space, a line separator.
+            return (Words.Format("syntax.no-value", key), start);
+        }
+
         if (bare[0] is '“' or '”' or '„' or '«' or '‘' or '’')
         {
             return (Words.Format("syntax.curly", key), start);
@@ -151,7 +157,7 @@ internal static partial class SyntaxMessage
             Lengths.Read(bare, out _) == LengthFault.None
             && !PlainNumber().IsMatch(bare)
             && !DecimalComma().IsMatch(bare)
-            ? bare.Replace("\"", " in", StringComparison.Ordinal)
+            ? Shown.Of(bare.Replace("\"", " in", StringComparison.Ordinal))
             : null;
     }
 

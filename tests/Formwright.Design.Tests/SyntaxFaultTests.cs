@@ -35,7 +35,7 @@ public sealed class SyntaxFaultTests
         "2:10: Here stands a line end that is not read (CR alone). Save the file with LF or CR LF line ends."
     )]
     [InlineData("ramp = \u2028 #", "2:8: 'ramp' has no value after its =.")]
-    [InlineData("ramp = \u00A0", "2:8: 'ramp' has no value after its =.")]
+    [InlineData("ramp = \u00A0", "2:6: 'ramp' has no value after its =.")]
     [InlineData("ramp = # none", "2:6: 'ramp' has no value after its =.")]
     [InlineData("ramp = \"1 mm", "2:8: The quote that opens here is never closed.")]
     [InlineData("ramp = '1 mm", "2:8: The quote that opens here is never closed.")]

@@ -7,7 +7,9 @@ namespace Formwright.Sheets;
 internal static class Composing
 {
     private const double GapMm = 18;
-    private const double BlockGapMm = 9;
+
+    /// <summary>Room between the blocks of a column, mm.</summary>
+    public const double BlockGapMm = 9;
 
     /// <summary>The view on the left, the blocks in a column on its right.</summary>
     public static Sheet WithColumn(TitleBlock title, View view, params Block[] blocks)

@@ -85,7 +85,7 @@ public static class TemplateMaker
         {
             double x = guitar.JoinMm + bout.AtMm;
             double y = bout.WidthMm / 2;
-            double end = y + (across * 0.4);
+            double end = y + (across * 0.25);
             yield return new Mark(key, new Point(x, y), new Point(x, end), bout.WidthMm);
             if (otherSide < 0)
             {

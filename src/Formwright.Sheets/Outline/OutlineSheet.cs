@@ -10,6 +10,7 @@ internal static class OutlineSheet
 {
     private const double ToleranceMm = 0.01;
     private const int Hairs = 160;
+    private const double ColumnMm = 150;
 
     public static NamedSheet Of(Guitar guitar)
     {
@@ -19,7 +20,10 @@ internal static class OutlineSheet
             view,
             Widths(guitar),
             WhatFollows(guitar),
-            new Notes("", [SheetsWords.Of["outline.note"]], 120)
+            new Notes("", [SheetsWords.Of["outline.note"]], ColumnMm)
+            {
+                Style = TextStyle.Body.Larger,
+            }
         );
         return new NamedSheet("outline", sheet, IsTiled: true);
     }
@@ -99,7 +103,10 @@ internal static class OutlineSheet
             ViewFrame.Front,
             design.UpperBout.AtMm + 30,
             (design.UpperBout.WidthMm / 2) - 30
-        );
+        )
+        {
+            Style = TextStyle.Body.Larger,
+        };
     }
 
     // Normals as long as the curvature, on the treble side, and the line through their ends.
@@ -146,9 +153,9 @@ internal static class OutlineSheet
         new(
             SheetsWords.Of["outline.widths"],
             [
-                new Column(SheetsWords.Of["column.station"], Align.Right, 24),
-                new Column(SheetsWords.Of["column.width"], Align.Right, 30),
-                new Column(SheetsWords.Of["column.radius"], Align.Right, 30),
+                new Column(SheetsWords.Of["column.station"], Align.Right, 34),
+                new Column(SheetsWords.Of["column.width"], Align.Right, 44),
+                new Column(SheetsWords.Of["column.radius"], Align.Right, 44),
             ],
             [
                 .. guitar
@@ -166,14 +173,15 @@ internal static class OutlineSheet
             ]
         )
         {
-            WidthMm = 120,
+            WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
 
     // Hollow radii carry a minus sign, as the column's head says.
     private static string Radius(double curvature) =>
         Math.Abs(curvature) < 1e-4 || !double.IsFinite(curvature)
             ? "–"
-            : Figures.Fixed(-1 / curvature, 1);
+            : Figures.Fixed(1 / curvature, 1);
 
     private static Table WhatFollows(Guitar guitar) =>
         new(
@@ -197,6 +205,7 @@ internal static class OutlineSheet
             ]
         )
         {
-            WidthMm = 120,
+            WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
 }

@@ -17,7 +17,7 @@ internal static class GapSheet
         Box area = sheet.Area;
         View side = new([.. Side(guitar, plan)], ViewFrame.Section)
         {
-            Scale = 0.165,
+            Scale = 0.2,
             Heights = Heights,
             Label = SheetsWords.Of["gaps.view"],
         };
@@ -42,7 +42,12 @@ internal static class GapSheet
     }
 
     /// <summary>The gap table; with blanks it has columns to write measured gaps in.</summary>
-    public static Table Table(WorkboardPlan plan, double widthMm, bool withBlanks = false)
+    public static Table Table(
+        WorkboardPlan plan,
+        double widthMm,
+        bool withBlanks = false,
+        TextStyle? style = null
+    )
     {
         List<Column> columns =
         [
@@ -74,6 +79,7 @@ internal static class GapSheet
         )
         {
             WidthMm = widthMm,
+            Style = style ?? TextStyle.Body,
         };
     }
 

@@ -7,49 +7,80 @@ using Formwright.Jigs.Parts;
 
 namespace Formwright.Sheets.Tooling;
 
-/// <summary>Both halves of the mould on the board, with the drill table.</summary>
+/// <summary>The bass half of the mould at full size (the treble half is its mirror), both halves small, a section of the wall, the drill table.</summary>
 internal static class MouldSheet
 {
-    private const double ColumnMm = 190;
+    private const double ColumnMm = 226;
+    private const double GapMm = 12;
 
     public static NamedSheet Of(Guitar guitar, MouldPlan plan)
     {
-        View view = new([.. Items(guitar, plan)], ViewFrame.Workboard)
+        View half = new([.. HalfItems(guitar, plan)], ViewFrame.Workboard)
         {
             RotationRad = View.NeckUp,
-            Label = SheetsWords.Of["mould.view"],
+            Label = SheetsWords.Of["mould.view-half"],
         };
-        Sheet sheet = Composing.WithColumn(
-            Titles.Of(guitar, "sheet.mould"),
-            view,
-            DrillTable(plan),
-            Layers(plan),
-            new Notes(
-                SheetsWords.Of["mould.how"],
-                [
-                    SheetsWords.Of.Format(
-                        "mould.how-1",
-                        guitar.Design.Mould.Rebate.WidthMm,
-                        guitar.Design.Mould.Rebate.DepthMm,
-                        guitar.Design.Soundboard.EdgeThicknessMm
-                    ),
-                    SheetsWords.Of["mould.how-2"],
-                    SheetsWords.Of["mould.how-3"],
-                ],
-                ColumnMm
-            )
-            {
-                Numbered = true,
-            },
-            new Cautions(
-                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
-                ColumnMm
-            )
+        Box box = half.Bounds();
+        Paper paper = Paper.Holding(
+            new Size(box.WidthMm + 14 + ColumnMm, Math.Max(box.HeightMm, 590))
         );
-        return new NamedSheet("mould", sheet, IsTiled: true);
+        Sheet sheet = new(Titles.Of(guitar, "sheet.mould"), paper);
+        Box area = sheet.Area;
+        double left = area.RightMm - ColumnMm;
+        View both = new View([.. OverviewItems(guitar, plan)], ViewFrame.Workboard)
+        {
+            RotationRad = View.NeckUp,
+            Scale = 0.2,
+            Label = SheetsWords.Of["mould.view"],
+        }.TopLeftAt(new Point(left, area.TopMm));
+        Box overview = both.Bounds();
+        View section = WallSection
+            .Of(guitar, plan)
+            .TopLeftAt(new Point(overview.RightMm + 16, area.TopMm));
+        double below = Math.Min(overview.BottomMm, section.Bounds().BottomMm) - GapMm;
+        Box room = Box.Of(area.LeftMm, area.BottomMm, left - 14, area.TopMm);
+        return new NamedSheet(
+            "mould",
+            sheet
+                .Add(half.CentredIn(room), both, section)
+                .Add(
+                    Flow.Down(
+                        new Point(left, below),
+                        GapMm,
+                        DrillTable(plan),
+                        Layers(plan),
+                        How(guitar),
+                        Care()
+                    )
+                ),
+            IsTiled: true
+        );
     }
 
-    private static IEnumerable<Item> Items(Guitar guitar, MouldPlan plan)
+    private static Notes How(Guitar guitar) =>
+        new(
+            SheetsWords.Of["mould.how"],
+            [
+                SheetsWords.Of.Format(
+                    "mould.how-1",
+                    guitar.Design.Mould.Rebate.WidthMm,
+                    guitar.Design.Mould.Rebate.DepthMm,
+                    guitar.Design.Soundboard.EdgeThicknessMm
+                ),
+                SheetsWords.Of["mould.how-2"],
+                SheetsWords.Of["mould.how-3"],
+            ],
+            ColumnMm
+        )
+        {
+            Numbered = true,
+            Style = TextStyle.Body.Larger,
+        };
+
+    private static Cautions Care() =>
+        new([SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]], ColumnMm);
+
+    private static IEnumerable<Item> HalfItems(Guitar guitar, MouldPlan plan)
     {
         double tail = guitar.TailMm;
         yield return new Line(
@@ -57,57 +88,92 @@ internal static class MouldSheet
             new Point(tail + 60, 0),
             LineStyle.Centreline
         );
-        foreach (
-            Part part in plan
-                .Parts.Where(part => part.Pockets.Count > 0)
-                .DefaultIfEmpty(plan.Parts[0])
-        )
+        foreach (Item item in PartItems.Of(Bottom(plan, "bass")))
         {
-            foreach (Item item in PartItems.Of(part))
-            {
-                yield return item;
-            }
+            yield return item;
         }
 
         for (int i = 0; i < plan.Fasteners.Count; i++)
         {
             Fastener fastener = plan.Fasteners[i];
-            double side = Math.Sign(fastener.Centre.Y);
-            yield return new Balloon($"{i + 1}", fastener.Centre, new Vector(side * 9, 7));
+            if (fastener.Centre.Y > 0)
+            {
+                yield return new Balloon($"{i + 1}", fastener.Centre, new Vector(9, 7));
+            }
         }
 
-        double upper = guitar.JoinMm + guitar.Design.Outline.UpperBout.AtMm;
+        double cut = guitar.Design.Mould.HeelCutMm;
+        Point heel = new(guitar.JoinMm - 20, 0);
+        yield return new LinearDimension(heel, new Point(heel.X, cut), Side.Above, 0);
+        Point end = new(tail + 20, 0);
+        yield return new LinearDimension(
+            end,
+            new Point(end.X, guitar.Design.Mould.TailCutMm),
+            Side.Below,
+            0
+        );
+        double widest = guitar.JoinMm + guitar.Design.Outline.LowerBout.AtMm;
+        double inner = guitar.Design.Outline.LowerBout.WidthMm / 2;
+        Point face = new(widest, inner);
+        yield return new LinearDimension(
+            face,
+            new Point(widest, inner + guitar.Design.Mould.WallMm),
+            Side.Above,
+            0
+        );
+        yield return new Label(SheetsWords.Of["side.bass"], new Point(widest, inner * 0.6))
+        {
+            Align = Align.Centre,
+            Style = TextStyle.Body.Larger,
+        };
+    }
+
+    private static IEnumerable<Item> OverviewItems(Guitar guitar, MouldPlan plan)
+    {
+        Point from = new(guitar.JoinMm - 60, 0);
+        yield return new Line(from, new Point(guitar.TailMm + 60, 0), LineStyle.Centreline);
+        foreach (Part part in new[] { Bottom(plan, "treble"), Bottom(plan, "bass") })
+        {
+            yield return new Region(Shape.Of(part.Outside))
+            {
+                Fill = Tone.Wood,
+                Edge = LineStyle.Detail,
+            };
+        }
+
+        for (int i = 0; i < plan.Fasteners.Count; i++)
+        {
+            Point centre = plan.Fasteners[i].Centre;
+            yield return new Dot(centre);
+            yield return new Label($"{i + 1}", centre)
+            {
+                Align = centre.Y > 0 ? Align.Right : Align.Left,
+                Rise = Rise.Middle,
+                ShiftMm = new(centre.Y > 0 ? -1.4 : 1.4, 0),
+            };
+        }
+
+        double upper = guitar.JoinMm + guitar.Design.Outline.LowerBout.AtMm;
         yield return new BassTreble(
             ViewFrame.Workboard,
             upper,
-            guitar.Design.Outline.UpperBout.WidthMm * 0.3
-        );
-        double heel = guitar.Design.Mould.HeelCutMm;
-        yield return new LinearDimension(
-            new Point(guitar.JoinMm - 20, -heel),
-            new Point(guitar.JoinMm - 20, heel),
-            Drawing.Side.Above,
-            12
-        );
-        double cut = guitar.Design.Mould.TailCutMm;
-        yield return new LinearDimension(
-            new Point(tail + 20, -cut),
-            new Point(tail + 20, cut),
-            Drawing.Side.Below,
-            12
+            guitar.Design.Outline.LowerBout.WidthMm * 0.25
         );
     }
+
+    private static Part Bottom(MouldPlan plan, string side) =>
+        plan.Parts.First(part => part.Id.EndsWith(side, StringComparison.Ordinal));
 
     private static Table DrillTable(MouldPlan plan) =>
         new(
             SheetsWords.Of["mould.holes"],
             [
-                new Column("", Align.Right, 8),
+                new Column("", Align.Right, 10),
                 new Column(SheetsWords.Of["column.for"]),
-                new Column(SheetsWords.Of["column.from-nut"], Align.Right, 26),
-                new Column(SheetsWords.Of["column.from-centreline"], Align.Right, 42),
-                new Column("Ø", Align.Right, 14),
-                new Column(SheetsWords.Of["column.edge"], Align.Right, 24),
+                new Column(SheetsWords.Of["column.from-nut"], Align.Right, 40),
+                new Column(SheetsWords.Of["column.from-centreline"], Align.Right, 62),
+                new Column("Ø", Align.Right, 16),
+                new Column(SheetsWords.Of["column.edge"], Align.Right, 32),
             ],
             [
                 .. plan.Fasteners.Select(
@@ -126,12 +192,13 @@ internal static class MouldSheet
         )
         {
             WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
 
     private static Table Layers(MouldPlan plan) =>
         new(
             SheetsWords.Of["mould.stack"],
-            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 24)],
+            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 30)],
             [
                 .. plan.LayersMm.Select(
                     (layer, i) =>
@@ -145,5 +212,6 @@ internal static class MouldSheet
         )
         {
             WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
 }

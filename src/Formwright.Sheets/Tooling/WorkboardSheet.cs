@@ -18,10 +18,9 @@ internal static class WorkboardSheet
         {
             RotationRad = View.NeckUp,
         };
-        Sheet sheet = Composing.WithColumn(
-            Titles.Of(guitar, "sheet.workboard"),
-            view,
-            GapSheet.Table(plan, ColumnMm),
+        Block[] blocks =
+        [
+            GapSheet.Table(plan, ColumnMm, style: TextStyle.Body.Larger),
             ReliefSections.Table(guitar, plan, ColumnMm),
             new Notes(
                 SheetsWords.Of["workboard.how"],
@@ -39,13 +38,23 @@ internal static class WorkboardSheet
             )
             {
                 Numbered = true,
+                Style = TextStyle.Body.Larger,
             },
             new Cautions(
                 [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
                 ColumnMm
-            )
+            ),
+        ];
+        Sheet sheet = Composing.WithColumn(Titles.Of(guitar, "sheet.workboard"), view, blocks);
+        Box area = sheet.Area;
+        double used =
+            blocks.Sum(block => block.Size.HeightMm) + (Composing.BlockGapMm * blocks.Length);
+        Point below = new(area.RightMm - ColumnMm, area.TopMm - used - 6);
+        return new NamedSheet(
+            "workboard",
+            sheet.Add(ReliefSections.Views(guitar, plan, below)),
+            IsTiled: true
         );
-        return new NamedSheet("workboard", sheet, IsTiled: true);
     }
 
     private static IEnumerable<Item> Items(Guitar guitar, WorkboardPlan plan)
@@ -80,7 +89,7 @@ internal static class WorkboardSheet
                 new Station(new Point(0, -half), SheetsWords.Of["station.nut"]),
                 new Station(new Point(join, -half), SheetsWords.Of["station.join"]),
                 .. guitar.Design.HarmonicBars.Select(bar => new Station(
-                    new Point(join + bar.AtMm, -guitar.Outline.WidthAt(bar.AtMm) / 2),
+                    new Point(join + bar.AtMm, -half),
                     SheetsWords.Of["station.bar"]
                 )),
                 new Station(
@@ -94,7 +103,7 @@ internal static class WorkboardSheet
                 ),
             ],
             Side.Left,
-            14
+            edge - half + 14
         );
         double widest = join + guitar.Design.Outline.LowerBout.AtMm;
         yield return new LinearDimension(

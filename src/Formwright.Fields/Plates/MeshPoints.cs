@@ -8,26 +8,25 @@ namespace Formwright.Fields.Plates;
 /// </summary>
 internal sealed class MeshPoints
 {
-    // Tuned for the smallest angles of the meshes in the tests.
+    // Tuned, in edge lengths, for angles and for how much of the lines comes to lie on edges.
     private const double TurningPerEdgeRad = 0.6;
     private const double LatticeFromRim = 0.62;
-    private const double LatticeFromLine = 0.55;
-    private const double LineFromFixed = 0.55;
+    private const double LatticeFromLine = 0.6;
+    private const double LineFromRim = 0.5;
+    private const double LineFromFixed = 0.45;
+    private const double CrossingFromFixed = 0.3;
 
     private readonly List<Point> points = [];
     private readonly List<RimEdge> edges = [];
-    private readonly double length;
-    private readonly PointGrid grid;
+    private readonly MeshLines lines;
+    private readonly PointGrid near;
     private readonly SegmentGrid rim;
 
-    internal MeshPoints(
-        IReadOnlyList<RimLoop> loops,
-        IReadOnlyList<IReadOnlyList<Point>> lines,
-        double edgeLengthMm
-    )
+    internal MeshPoints(IReadOnlyList<RimLoop> loops, MeshLines lines, double edgeLengthMm)
     {
-        length = edgeLengthMm;
-        grid = new(edgeLengthMm);
+        this.lines = lines;
+        LengthMm = edgeLengthMm;
+        near = new(edgeLengthMm);
         rim = new(edgeLengthMm);
         foreach (RimLoop loop in loops)
         {
@@ -39,22 +38,18 @@ internal sealed class MeshPoints
             rim.Add(points[edge.From], points[edge.To]);
         }
 
-        for (int i = 0; i < points.Count; i++)
+        foreach (Point place in points)
         {
-            grid.Add(points[i]);
+            near.Add(place);
         }
 
         RimCount = points.Count;
-        foreach (IReadOnlyList<Point> line in lines)
-        {
-            AddLine(line);
-        }
-
+        AddLines();
         FixedCount = points.Count;
         AddLattice();
     }
 
-    internal double LengthMm => length;
+    internal double LengthMm { get; }
 
     internal IReadOnlyList<Point> Points => points;
 
@@ -71,62 +66,119 @@ internal sealed class MeshPoints
         double[] corners = loop.Corners.Length > 0 ? loop.Corners : [0];
         int first = points.Count;
         var steps = new List<double>();
+        var free = new List<bool>();
         for (int i = 0; i < corners.Length; i++)
         {
             double from = corners[i];
             double to = i + 1 < corners.Length ? corners[i + 1] : corners[0] + loop.LengthMm;
             int count = Math.Max(
-                (int)Math.Round((to - from) / length),
+                (int)Math.Round((to - from) / LengthMm),
                 (int)Math.Ceiling(loop.TurningRad(from, to) / TurningPerEdgeRad)
             );
             count = Math.Max(count, corners.Length > 2 ? 1 : 3);
             for (int k = 0; k < count; k++)
             {
                 steps.Add(from + ((to - from) * k / count));
+                free.Add(k > 0 || loop.Corners.Length == 0);
             }
         }
 
-        for (int k = 0; k < steps.Count; k++)
+        steps.Add(steps[0] + loop.LengthMm);
+        SlideToLines(loop, steps, free);
+        for (int k = 0; k + 1 < steps.Count; k++)
         {
             points.Add(loop.At(steps[k]).Position);
-            double end = k + 1 < steps.Count ? steps[k + 1] : steps[0] + loop.LengthMm;
-            int to = k + 1 < steps.Count ? first + k + 1 : first;
-            edges.Add(new RimEdge(first + k, to, loop.IsHole).On(loop, steps[k], end));
+            int to = k + 2 < steps.Count ? first + k + 1 : first;
+            edges.Add(new RimEdge(first + k, to, loop.IsHole).On(loop, steps[k], steps[k + 1]));
         }
     }
 
-    private void AddLine(IReadOnlyList<Point> line)
+    /// <summary>Moves the nearer end of an edge to where a line crosses it, once for each vertex and never for a corner.</summary>
+    private void SlideToLines(RimLoop loop, List<double> steps, List<bool> free)
     {
-        for (int i = 0; i + 1 < line.Count; i++)
+        int count = free.Count;
+        double[] old = [.. steps];
+        for (int k = 0; k < count; k++)
         {
-            int count = Math.Max(1, (int)Math.Round(line[i].DistanceTo(line[i + 1]) / length));
-            for (int k = 0; k <= count; k++)
+            Point from = loop.At(old[k]).Position;
+            Point to = loop.At(old[k + 1]).Position;
+            foreach (double share in lines.CrossingsOf(from, to))
             {
-                Point place = line[i].Towards(line[i + 1], (double)k / count);
-                if (
-                    rim.Contains(place)
-                    && rim.DistanceTo(place) > LineFromFixed * length
-                    && grid.DistanceTo(place) > LineFromFixed * length
-                )
+                int vertex = share < 0.5 ? k : (k + 1) % count;
+                if (free[vertex])
                 {
-                    points.Add(place);
-                    grid.Add(place);
+                    free[vertex] = false;
+                    double move = (share < 0.5 ? share : share - 1) * (old[k + 1] - old[k]);
+                    steps[vertex] += move;
+                    if (vertex == 0)
+                    {
+                        steps[count] += move;
+                    }
                 }
             }
         }
     }
 
+    private void AddLines()
+    {
+        for (int piece = 0; piece < lines.Pieces.Count; piece++)
+        {
+            (Point from, Point to) = lines.Pieces[piece];
+            foreach (double cut in lines.Cuts(piece))
+            {
+                AddOnLine(from.Towards(to, cut), CrossingFromFixed);
+            }
+        }
+
+        for (int piece = 0; piece < lines.Pieces.Count; piece++)
+        {
+            (Point from, Point to) = lines.Pieces[piece];
+            double before = 0;
+            foreach (double cut in lines.Cuts(piece).Skip(1))
+            {
+                double length = (cut - before) * from.DistanceTo(to);
+                int count = Math.Max(1, (int)Math.Round(length / LengthMm));
+                for (int k = 1; k < count; k++)
+                {
+                    double share = before + ((cut - before) * k / count);
+                    AddOnLine(from.Towards(to, share), LineFromFixed);
+                }
+
+                before = cut;
+            }
+        }
+    }
+
+    private void AddOnLine(Point place, double apart)
+    {
+        if (
+            near.DistanceTo(place) > apart * LengthMm
+            && rim.DistanceTo(place) > LineFromRim * LengthMm
+            && rim.Contains(place)
+        )
+        {
+            points.Add(place);
+            near.Add(place);
+        }
+    }
+
     private void AddLattice()
     {
+        var follow = new SegmentGrid(LengthMm);
+        foreach ((Point from, Point to) in lines.Pieces)
+        {
+            follow.Add(from, to);
+        }
+
         Box box = Box.Empty;
         for (int i = 0; i < RimCount; i++)
         {
             box = box.With(points[i]);
         }
 
-        double pitch = length * Math.Sqrt(0.75);
+        double pitch = LengthMm * Math.Sqrt(0.75);
         int rows = (int)Math.Ceiling(box.HeightMm / pitch / 2);
-        int columns = (int)Math.Ceiling(box.WidthMm / length / 2) + 1;
+        int columns = (int)Math.Ceiling(box.WidthMm / LengthMm / 2) + 1;
         for (int row = -rows; row <= rows; row++)
         {
             double shift = row % 2 == 0 ? 0 : 0.5;
@@ -134,11 +186,12 @@ internal sealed class MeshPoints
             {
                 // Every other row from its end: neighbours in number stay neighbours in place.
                 double column = (row % 2 == 0 ? k : -k) + shift;
-                Point place = box.Centre + new Vector(column * length, row * pitch);
+                Point place = box.Centre + new Vector(column * LengthMm, row * pitch);
                 if (
                     rim.Contains(place)
-                    && rim.DistanceTo(place) > LatticeFromRim * length
-                    && grid.DistanceTo(place) > LatticeFromLine * length
+                    && rim.DistanceTo(place) > LatticeFromRim * LengthMm
+                    && follow.DistanceTo(place) > LatticeFromLine * LengthMm
+                    && near.DistanceTo(place) > LatticeFromLine * LengthMm
                 )
                 {
                     points.Add(place);

@@ -137,7 +137,10 @@ public sealed class PlateMesh
         ArgumentNullException.ThrowIfNull(holes);
         ArgumentNullException.ThrowIfNull(lines);
         Check.Positive(edgeLengthMm);
-        return Of(new MeshPoints(LoopsOf(rim, holes), lines, edgeLengthMm), curvedRim);
+        return Of(
+            new MeshPoints(LoopsOf(rim, holes), new MeshLines(lines), edgeLengthMm),
+            curvedRim
+        );
     }
 
     internal static RimLoop[] LoopsOf(ICurve rim, IReadOnlyList<ICurve> holes) =>

@@ -10,13 +10,12 @@ internal static class PlateMeshing
     internal static PlateMesh Mesh(Plate plate, int unknowns)
     {
         RimLoop[] loops = PlateMesh.LoopsOf(plate.Rim, plate.Holes);
-        List<IReadOnlyList<Point>> lines =
-        [
+        var lines = new MeshLines([
             .. plate.Patches.Select(patch => (Point[])[.. patch.Corners, patch.Corners[0]]),
             .. plate.Braces.Select(brace =>
                 (Point[])[.. brace.Stations.Select(station => station.At)]
             ),
-        ];
+        ]);
         double length = loops[0].LengthMm / 40;
         MeshPoints best = new(loops, lines, length);
         double miss = double.PositiveInfinity;

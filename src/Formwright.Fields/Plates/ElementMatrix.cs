@@ -9,8 +9,13 @@ internal sealed class ElementMatrix(int size)
 
     internal double[] Values { get; } = new double[size * size];
 
-    /// <summary>Adds <c>weight · leftᵀ right</c> and counts on the sum being symmetric in the end.</summary>
-    internal void AddProduct(double weight, ReadOnlySpan<double> left, ReadOnlySpan<double> right)
+    /// <summary>Adds <c>weight · leftᵀ right</c>, from unknown <paramref name="first"/> on, and counts on the sum being symmetric in the end.</summary>
+    internal void AddProduct(
+        double weight,
+        ReadOnlySpan<double> left,
+        ReadOnlySpan<double> right,
+        int first = 0
+    )
     {
         for (int i = 0; i < left.Length; i++)
         {
@@ -21,7 +26,7 @@ internal sealed class ElementMatrix(int size)
             }
 
             Vector256<double> scale = Vector256.Create(factor);
-            ref double row = ref Values[i * size];
+            ref double row = ref Values[((first + i) * size) + first];
             for (int j = 0; j < right.Length; j += 4)
             {
                 Vector256<double> sum = Vector256.MultiplyAddEstimate(
@@ -34,8 +39,13 @@ internal sealed class ElementMatrix(int size)
         }
     }
 
-    /// <summary>Adds <c>weight · rowsᵀ Q rows</c> for three rows of equal length and a 3 × 3 matrix.</summary>
-    internal void AddEnergy(double weight, ReadOnlySpan<double> rows, ReadOnlySpan<double> q)
+    /// <summary>Adds <c>weight · rowsᵀ Q rows</c> for three rows of equal length and a 3 × 3 matrix, from an unknown on.</summary>
+    internal void AddEnergy(
+        double weight,
+        ReadOnlySpan<double> rows,
+        ReadOnlySpan<double> q,
+        int first = 0
+    )
     {
         int width = rows.Length / 3;
         Span<double> stress = stackalloc double[PlateElement.All];
@@ -49,7 +59,7 @@ internal sealed class ElementMatrix(int size)
                     + (q[(3 * i) + 2] * rows[(2 * width) + j]);
             }
 
-            AddProduct(weight, rows.Slice(i * width, width), stress[..width]);
+            AddProduct(weight, rows.Slice(i * width, width), stress[..width], first);
         }
     }
 

@@ -3,25 +3,34 @@ namespace Formwright.Fields.Plates;
 /// <summary>What an element's shapes are at one place: the rise with its derivatives by the bending unknowns, the in-plane shapes by nodes.</summary>
 internal sealed class ElementShapes
 {
-    internal const int Stride = PlateElement.Bending;
+    private const int N = PlateElement.Bending;
 
-    internal double[] Rise { get; } = new double[6 * Stride];
+    private readonly double[] rise = new double[6 * N];
+    private readonly double[] shift = new double[21];
 
-    internal double[] Shift { get; } = new double[6];
+    internal Span<double> W => rise.AsSpan(0, N);
 
-    internal double[] ShiftX { get; } = new double[6];
+    /// <summary>By x and by y.</summary>
+    internal Span<double> Slopes => rise.AsSpan(N, 2 * N);
 
-    internal double[] ShiftY { get; } = new double[6];
+    internal ReadOnlySpan<double> Wx => rise.AsSpan(N, N);
 
-    internal ReadOnlySpan<double> W => Rise.AsSpan(0, Stride);
+    internal ReadOnlySpan<double> Wy => rise.AsSpan(2 * N, N);
 
-    internal ReadOnlySpan<double> Wx => Rise.AsSpan(Stride, Stride);
+    /// <summary>By xx, yy and xy.</summary>
+    internal Span<double> Curvatures => rise.AsSpan(3 * N, 3 * N);
 
-    internal ReadOnlySpan<double> Wy => Rise.AsSpan(2 * Stride, Stride);
+    internal ReadOnlySpan<double> Wxx => rise.AsSpan(3 * N, N);
 
-    internal ReadOnlySpan<double> Wxx => Rise.AsSpan(3 * Stride, Stride);
+    internal ReadOnlySpan<double> Wyy => rise.AsSpan(4 * N, N);
 
-    internal ReadOnlySpan<double> Wyy => Rise.AsSpan(4 * Stride, Stride);
+    internal ReadOnlySpan<double> Wxy => rise.AsSpan(5 * N, N);
 
-    internal ReadOnlySpan<double> Wxy => Rise.AsSpan(5 * Stride, Stride);
+    internal Span<double> Shift => shift.AsSpan(0, 6);
+
+    internal Span<double> ShiftX => shift.AsSpan(6, 6);
+
+    internal Span<double> ShiftY => shift.AsSpan(12, 6);
+
+    internal Span<double> Bary => shift.AsSpan(18, 3);
 }

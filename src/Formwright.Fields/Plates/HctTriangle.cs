@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Formwright.Curves;
 
 namespace Formwright.Fields.Plates;
@@ -32,10 +33,11 @@ internal sealed class HctTriangle
         (0, 0, 3),
     ];
 
-    // Ordinate with exponents given by three corner numbers, any order: [a][b][c].
-    private static readonly int[,,] ordinateOf = NumberOrdinates();
+    // Ordinate for three corner numbers in any order: 9 a + 3 b + c.
+    private static readonly int[] ordinateOf = NumberOrdinates();
 
     private readonly double[] net = new double[3 * Ordinates * Unknowns];
+    private readonly double[] curvatures = new double[27 * Unknowns];
     private readonly Vector[] slopes = new Vector[9];
 
     /// <param name="corners">Vertices, counter-clockwise.</param>
@@ -62,54 +64,133 @@ internal sealed class HctTriangle
         }
 
         Join(inner, middle);
+        for (int part = 0; part < 3; part++)
+        {
+            FindCurvatures(part);
+        }
     }
 
-    /// <summary>Value, or first or second derivatives of the twelve shapes at a place of one part.</summary>
+    /// <summary>Values of the twelve shapes at a place of one part.</summary>
     /// <param name="part">Number of the part.</param>
     /// <param name="a">Barycentric coordinate of its first vertex.</param>
     /// <param name="b">That of its second vertex.</param>
-    /// <param name="shapes">Value, x, y, xx, yy, xy, <paramref name="stride"/> apart; they are overwritten.</param>
-    /// <param name="stride">Distance between the rows.</param>
-    internal void Shapes(int part, double a, double b, Span<double> shapes, int stride)
+    /// <param name="row">Twelve entries, overwritten.</param>
+    internal void Values(int part, double a, double b, Span<double> row)
+    {
+        double c = 1 - a - b;
+        Combine(
+            [
+                a * a * a,
+                3 * a * a * b,
+                3 * a * b * b,
+                b * b * b,
+                3 * a * a * c,
+                6 * a * b * c,
+                3 * b * b * c,
+                3 * a * c * c,
+                3 * b * c * c,
+                c * c * c,
+            ],
+            ref net[part * Ordinates * Unknowns],
+            row
+        );
+    }
+
+    /// <summary>Slopes by x and by y.</summary>
+    /// <inheritdoc cref="Values"/>
+    /// <param name="part">Number of the part.</param>
+    /// <param name="a">Barycentric coordinate of its first vertex.</param>
+    /// <param name="b">That of its second vertex.</param>
+    /// <param name="rows">Two rows of twelve, overwritten.</param>
+    internal void Slopes(int part, double a, double b, Span<double> rows)
     {
         Span<double> bary = [a, b, 1 - a - b];
-        Span<double> factors = stackalloc double[Ordinates * 6];
-        factors.Clear();
-        ReadOnlySpan<Vector> slope = slopes.AsSpan(3 * part, 3);
-        for (int i = 0; i < 3; i++)
+        Span<double> byX = stackalloc double[Ordinates];
+        Span<double> byY = stackalloc double[Ordinates];
+        byX.Clear();
+        byY.Clear();
+        for (int at = 0; at < 27; at++)
         {
-            for (int j = 0; j < 3; j++)
-            {
-                for (int k = 0; k < 3; k++)
-                {
-                    Span<double> own = factors.Slice(6 * ordinateOf[i, j, k], 6);
-                    double two = bary[j] * bary[k];
-                    own[0] += bary[i] * two;
-                    own[1] += 3 * slope[i].X * two;
-                    own[2] += 3 * slope[i].Y * two;
-                    double one = 6 * bary[k];
-                    own[3] += one * slope[i].X * slope[j].X;
-                    own[4] += one * slope[i].Y * slope[j].Y;
-                    own[5] += one * slope[i].X * slope[j].Y;
-                }
-            }
+            double factor = 3 * bary[at / 3 % 3] * bary[at % 3];
+            byX[ordinateOf[at]] += factor * slopes[(3 * part) + (at / 9)].X;
+            byY[ordinateOf[at]] += factor * slopes[(3 * part) + (at / 9)].Y;
         }
 
-        for (int row = 0; row < 6; row++)
+        Combine(byX, ref net[part * Ordinates * Unknowns], rows[..Unknowns]);
+        Combine(byY, ref net[part * Ordinates * Unknowns], rows[Unknowns..]);
+    }
+
+    /// <summary>Second derivatives by xx, yy and xy: linear within a part.</summary>
+    /// <inheritdoc cref="Values"/>
+    /// <param name="part">Number of the part.</param>
+    /// <param name="a">Barycentric coordinate of its first vertex.</param>
+    /// <param name="b">That of its second vertex.</param>
+    /// <param name="rows">Three rows of twelve, overwritten.</param>
+    internal void Curvatures(int part, double a, double b, Span<double> rows)
+    {
+        for (int row = 0; row < 3; row++)
         {
-            Span<double> target = shapes.Slice(row * stride, Unknowns);
-            target.Clear();
-            for (int o = 0; o < Ordinates; o++)
+            Combine(
+                [a, b, 1 - a - b],
+                ref curvatures[((3 * part) + row) * 3 * Unknowns],
+                rows.Slice(row * Unknowns, Unknowns)
+            );
+        }
+    }
+
+    /// <summary>A sum of rows of twelve with factors.</summary>
+    private static void Combine(ReadOnlySpan<double> factors, ref double source, Span<double> row)
+    {
+        Vector256<double> low = default;
+        Vector256<double> middle = default;
+        Vector256<double> high = default;
+        for (int i = 0; i < factors.Length; i++)
+        {
+            Vector256<double> factor = Vector256.Create(factors[i]);
+            nuint at = (nuint)(i * Unknowns);
+            low = Sum(factor, Vector256.LoadUnsafe(ref source, at), low);
+            middle = Sum(factor, Vector256.LoadUnsafe(ref source, at + 4), middle);
+            high = Sum(factor, Vector256.LoadUnsafe(ref source, at + 8), high);
+        }
+
+        low.CopyTo(row);
+        middle.CopyTo(row[4..]);
+        high.CopyTo(row[8..]);
+    }
+
+    /// <summary>Second derivatives at the corners of a part: three rows (xx, yy, xy) of three corners each.</summary>
+    private void FindCurvatures(int part)
+    {
+        Span<double> factors = stackalloc double[3 * Ordinates];
+        for (int corner = 0; corner < 3; corner++)
+        {
+            factors.Clear();
+            for (int at = 0; at < 9; at++)
             {
-                double factor = factors[(6 * o) + row];
-                ReadOnlySpan<double> source = Net(part, o);
-                for (int k = 0; k < Unknowns; k++)
-                {
-                    target[k] += factor * source[k];
-                }
+                Vector first = slopes[(3 * part) + (at / 3)];
+                Vector second = slopes[(3 * part) + (at % 3)];
+                int ordinate = ordinateOf[(3 * at) + corner];
+                factors[ordinate] += 6 * first.X * second.X;
+                factors[Ordinates + ordinate] += 6 * first.Y * second.Y;
+                factors[(2 * Ordinates) + ordinate] += 6 * first.X * second.Y;
+            }
+
+            for (int row = 0; row < 3; row++)
+            {
+                Combine(
+                    factors.Slice(row * Ordinates, Ordinates),
+                    ref net[part * Ordinates * Unknowns],
+                    curvatures.AsSpan(((((3 * part) + row) * 3) + corner) * Unknowns, Unknowns)
+                );
             }
         }
     }
+
+    private static Vector256<double> Sum(
+        Vector256<double> factor,
+        Vector256<double> value,
+        Vector256<double> sum
+    ) => Vector256.MultiplyAddEstimate(factor, value, sum);
 
     private Span<double> Net(int part, int ordinate) =>
         net.AsSpan(((part * Ordinates) + ordinate) * Unknowns, Unknowns);
@@ -192,9 +273,9 @@ internal sealed class HctTriangle
         }
     }
 
-    private static int[,,] NumberOrdinates()
+    private static int[] NumberOrdinates()
     {
-        int[,,] numbers = new int[3, 3, 3];
+        int[] numbers = new int[27];
         for (int i = 0; i < 3; i++)
         {
             for (int j = 0; j < 3; j++)
@@ -203,7 +284,10 @@ internal sealed class HctTriangle
                 {
                     int inA = (i == 0 ? 1 : 0) + (j == 0 ? 1 : 0) + (k == 0 ? 1 : 0);
                     int inB = (i == 1 ? 1 : 0) + (j == 1 ? 1 : 0) + (k == 1 ? 1 : 0);
-                    numbers[i, j, k] = Array.IndexOf(powers, (inA, inB, 3 - inA - inB));
+                    numbers[(9 * i) + (3 * j) + k] = Array.IndexOf(
+                        powers,
+                        (inA, inB, 3 - inA - inB)
+                    );
                 }
             }
         }

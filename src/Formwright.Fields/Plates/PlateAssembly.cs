@@ -32,7 +32,6 @@ internal sealed class PlateAssembly
             foreach (ElementPoint point in triangles.PointsOf(e, PlateTriangles.StiffnessPoints))
             {
                 double thickness = ThicknessAt(point.Place);
-                triangles[e].At(point.Part, point.Place, shapes);
                 AddLayer(e, point, q, thickness, 0);
                 AreaMm2 += point.Weight;
             }
@@ -40,7 +39,7 @@ internal sealed class PlateAssembly
             foreach (ElementPoint point in triangles.PointsOf(e, PlateTriangles.MassPoints))
             {
                 double thickness = ThicknessAt(point.Place);
-                triangles[e].At(point.Part, point.Place, shapes);
+                triangles[e].Values(point.Part, point.Place, shapes);
                 double mass = plate.Wood.DensityKgM3 * TonnesPerMm3 * thickness * point.Weight;
                 AddMass(e, mass);
             }
@@ -82,10 +81,23 @@ internal sealed class PlateAssembly
             );
     }
 
+    private Vector DomeAt(int e, ElementPoint point)
+    {
+        if (plate.DomeSlope is null)
+        {
+            shapes.Slopes.Clear();
+            return default;
+        }
+
+        triangles[e].Slopes(point.Part, point.Place, shapes);
+        return plate.DomeSlope(point.Place);
+    }
+
     /// <summary>A sheet whose middle lies at <paramref name="z"/> over the middle of the plate: it stretches by e - zκ and bends by κ.</summary>
     private void AddLayer(int e, ElementPoint point, double[] q, double thickness, double z)
     {
         const int n = PlateElement.Bending;
+        triangles[e].Strains(point.Part, point.Place, shapes);
         for (int k = 0; k < n; k++)
         {
             bend[k] = shapes.Wxx[k];
@@ -100,20 +112,26 @@ internal sealed class PlateAssembly
             return;
         }
 
-        Vector dome = plate.DomeSlope?.Invoke(point.Place) ?? default;
-        const int all = PlateElement.All;
-        for (int k = 0; k < n; k++)
+        // A flat plate's own stretching knows nothing of its rise.
+        bool apart = z == 0 && plate.DomeSlope is null;
+        int all = apart ? PlateElement.All - n : PlateElement.All;
+        int shift = apart ? 0 : n;
+        if (!apart)
         {
-            double wx = shapes.Wx[k];
-            double wy = shapes.Wy[k];
-            stretch[k] = (dome.X * wx) - (z * bend[k]);
-            stretch[all + k] = (dome.Y * wy) - (z * bend[n + k]);
-            stretch[(2 * all) + k] = (dome.X * wy) + (dome.Y * wx) - (z * bend[(2 * n) + k]);
+            Vector dome = DomeAt(e, point);
+            for (int k = 0; k < n; k++)
+            {
+                double wx = shapes.Wx[k];
+                double wy = shapes.Wy[k];
+                stretch[k] = (dome.X * wx) - (z * bend[k]);
+                stretch[all + k] = (dome.Y * wy) - (z * bend[n + k]);
+                stretch[(2 * all) + k] = (dome.X * wy) + (dome.Y * wx) - (z * bend[(2 * n) + k]);
+            }
         }
 
         for (int node = 0; node < 6; node++)
         {
-            int u = n + (2 * node);
+            int u = shift + (2 * node);
             stretch[u] = shapes.ShiftX[node];
             stretch[u + 1] = 0;
             stretch[all + u] = 0;
@@ -122,7 +140,7 @@ internal sealed class PlateAssembly
             stretch[(2 * all) + u + 1] = shapes.ShiftX[node];
         }
 
-        Stiffness[e].AddEnergy(point.Weight * thickness, stretch, q);
+        Stiffness[e].AddEnergy(point.Weight * thickness, stretch.AsSpan(0, 3 * all), q, n - shift);
     }
 
     private void AddMass(int e, double mass)
@@ -152,9 +170,9 @@ internal sealed class PlateAssembly
         double[] q = patch.Wood.Stiffness(patch.GrainAngleRad);
         foreach ((int e, ElementPoint point) in triangles.PointsIn(patch.Corners.AsSpan()))
         {
-            triangles[e].At(point.Part, point.Place, shapes);
             double z = (ThicknessAt(point.Place) + patch.ThicknessMm) / 2;
             AddLayer(e, point, q, patch.ThicknessMm, patch.IsOutside ? z : -z);
+            triangles[e].Values(point.Part, point.Place, shapes);
             AddMass(e, patch.Wood.DensityKgM3 * TonnesPerMm3 * patch.ThicknessMm * point.Weight);
         }
     }
@@ -171,7 +189,6 @@ internal sealed class PlateAssembly
             {
                 found += point.Weight;
                 double height = startHeight + (share * (endHeight - startHeight));
-                triangles[e].At(point.Part, point.Place, shapes);
                 double z = brace.OffsetMm ?? -(ThicknessAt(point.Place) + height) / 2;
                 AddBeam(e, brace, point, height, z, along);
             }
@@ -192,6 +209,8 @@ internal sealed class PlateAssembly
         double area = brace.WidthMm * height;
         double c = along.X;
         double s = along.Y;
+        triangles[e].Values(point.Part, point.Place, shapes);
+        triangles[e].Strains(point.Part, point.Place, shapes);
         const int n = PlateElement.Bending;
         Span<double> curve = row.AsSpan(0, n);
         Span<double> twist = bend.AsSpan(0, n);
@@ -213,7 +232,7 @@ internal sealed class PlateAssembly
             return;
         }
 
-        Vector dome = plate.DomeSlope?.Invoke(point.Place) ?? default;
+        Vector dome = DomeAt(e, point);
         double climb = dome.Dot(along);
         for (int k = 0; k < n; k++)
         {

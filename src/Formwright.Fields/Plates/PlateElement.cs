@@ -58,30 +58,48 @@ internal sealed class PlateElement
             : 2;
     }
 
-    /// <summary>Fills the shapes at a place of a part (which it may leave a little, on a curved rim).</summary>
-    internal void At(int part, Point place, ElementShapes shapes)
+    /// <summary>Fills the values at a place of a part (which it may leave a little, on a curved rim).</summary>
+    internal void Values(int part, Point place, ElementShapes shapes)
     {
-        (double a, double b, double c) = Barycentric(place);
-        double[] bary = [a, b, c];
-        double own = bary[part];
-        shape.Shapes(
-            part,
-            bary[(part + 1) % 3] - own,
-            bary[(part + 2) % 3] - own,
-            shapes.Rise,
-            ElementShapes.Stride
-        );
+        (double a, double b) = Coordinates(part, place, shapes);
+        shape.Values(part, a, b, shapes.W);
+        ReadOnlySpan<double> bary = shapes.Bary;
+        for (int i = 0; i < 3; i++)
+        {
+            shapes.Shift[i] = bary[i] * ((2 * bary[i]) - 1);
+            shapes.Shift[3 + i] = 4 * bary[(i + 1) % 3] * bary[(i + 2) % 3];
+        }
+    }
+
+    /// <summary>Fills the slopes of the rise.</summary>
+    internal void Slopes(int part, Point place, ElementShapes shapes)
+    {
+        (double a, double b) = Coordinates(part, place, shapes);
+        shape.Slopes(part, a, b, shapes.Slopes);
+    }
+
+    /// <summary>Fills the strains: second derivatives of the rise, first ones of the movement in the plane.</summary>
+    internal void Strains(int part, Point place, ElementShapes shapes)
+    {
+        (double a, double b) = Coordinates(part, place, shapes);
+        shape.Curvatures(part, a, b, shapes.Curvatures);
+        ReadOnlySpan<double> bary = shapes.Bary;
         for (int i = 0; i < 3; i++)
         {
             int j = (i + 1) % 3;
             int k = (i + 2) % 3;
-            shapes.Shift[i] = bary[i] * ((2 * bary[i]) - 1);
-            shapes.Shift[3 + i] = 4 * bary[j] * bary[k];
-            double own4 = (4 * bary[i]) - 1;
-            shapes.ShiftX[i] = own4 * slopes[i].X;
-            shapes.ShiftY[i] = own4 * slopes[i].Y;
+            double own = (4 * bary[i]) - 1;
+            shapes.ShiftX[i] = own * slopes[i].X;
+            shapes.ShiftY[i] = own * slopes[i].Y;
             shapes.ShiftX[3 + i] = 4 * ((bary[j] * slopes[k].X) + (bary[k] * slopes[j].X));
             shapes.ShiftY[3 + i] = 4 * ((bary[j] * slopes[k].Y) + (bary[k] * slopes[j].Y));
         }
+    }
+
+    private (double A, double B) Coordinates(int part, Point place, ElementShapes shapes)
+    {
+        Span<double> bary = shapes.Bary;
+        (bary[0], bary[1], bary[2]) = Barycentric(place);
+        return (bary[(part + 1) % 3] - bary[part], bary[(part + 2) % 3] - bary[part]);
     }
 }

@@ -37,7 +37,8 @@ public sealed partial class PlateModel
     {
         Span<double> own = stackalloc double[PlateElement.All];
         Gather(element, unknowns, own);
-        triangles[element].At(point.Part, point.Place, shapes);
+        triangles[element].Values(point.Part, point.Place, shapes);
+        triangles[element].Slopes(point.Part, point.Place, shapes);
         double rise = 0;
         double slopeX = 0;
         double slopeY = 0;
@@ -105,7 +106,7 @@ public sealed partial class PlateModel
             RimEdge rim = triangles.RimOf(e, side)!;
             (Point middle, Vector along) = triangles.OnCurve(rim, 0.5);
             Vector normal = along.Left * (1 / along.Length);
-            triangles[e].At(side, middle, shapes);
+            triangles[e].Slopes(side, middle, shapes);
             double[] factors = new double[PlateElement.Bending];
             for (int k = 0; k < factors.Length; k++)
             {
@@ -158,7 +159,8 @@ public sealed partial class PlateModel
             foreach ((int element, ElementPoint point) in points)
             {
                 double share = point.Weight / area;
-                triangles[element].At(point.Part, point.Place, shapes);
+                triangles[element].Values(point.Part, point.Place, shapes);
+                triangles[element].Slopes(point.Part, point.Place, shapes);
                 own.Clear();
                 for (int k = 0; k < PlateElement.Bending; k++)
                 {

@@ -16,6 +16,12 @@ public readonly record struct ArcGeometry(
     Point End
 )
 {
+    /// <summary>
+    /// Arcs of a smaller bulge are taken as straight: they rise over their chord by less than a billionth of half its
+    /// length, and about a centre so far away no point could be placed better than that.
+    /// </summary>
+    public const double Flattest = 1e-9;
+
     public bool IsStraight => SweepRad == 0;
 
     /// <summary>Geometry of the arc that starts at <paramref name="start"/>: c = chord, s = c·bulge/2 the sagitta, R = c(1+b²)/(4b).</summary>
@@ -25,7 +31,7 @@ public readonly record struct ArcGeometry(
         double b = arc.Bulge;
         Vector chord = arc.End - start;
         double length = chord.Length;
-        if (b == 0 || length == 0)
+        if (Math.Abs(b) < Flattest || length == 0)
         {
             return new ArcGeometry(start, 0, 0, 0, arc.End);
         }
@@ -49,7 +55,7 @@ public readonly record struct ArcGeometry(
     public Point At(double angleRad) =>
         new(Centre.X + (RadiusMm * Math.Cos(angleRad)), Centre.Y + (RadiusMm * Math.Sin(angleRad)));
 
-    /// <summary>The arc as cubics of at most an eighth of a turn, each within 4e-6 of the radius.</summary>
+    /// <summary>The arc as cubics of at most an eighth of a turn, each within 4.3e-6 of the radius.</summary>
     public IEnumerable<CubicSegment> Cubics()
     {
         if (IsStraight)

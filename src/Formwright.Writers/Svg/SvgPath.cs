@@ -16,7 +16,7 @@ internal static class SvgPath
         {
             switch (segment)
             {
-                case ArcSegment arc when arc.Bulge != 0:
+                case ArcSegment arc when Math.Abs(arc.Bulge) >= ArcGeometry.Flattest:
                     ArcGeometry geometry = ArcGeometry.Of(at, arc);
                     data.Append('A')
                         .AppendMm(geometry.RadiusMm)

@@ -170,7 +170,7 @@ public sealed partial class PdfTests
     public void Caller_mistakes_throw()
     {
         Assert.Throws<ArgumentException>(() => PdfWriter.Write(new MemoryStream(), []));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new PrintScale(1.06, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new PrintScale(1.11, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => new PrintScale(1, double.NaN));
     }
 

@@ -15,7 +15,7 @@ public sealed class TileTests
         closed: true
     );
 
-    private static TilePlan Plan(Paper page)
+    private static TilePlan Plan(Paper page, PrintScale? scale = null)
     {
         Sheet sheet = new(Sample.Title, Paper.A1);
         View view = new([
@@ -23,14 +23,14 @@ public sealed class TileTests
             new Line(new Point(-10, 20), new Point(430, 20), LineStyle.Centreline),
             new LinearDimension(new(0, 0), new(420, 0), Side.Above, 0),
         ]);
-        return TilePlan.Of(sheet.Add(view.CentredIn(sheet.Area)).Draw(), page);
+        return TilePlan.Of(sheet.Add(view.CentredIn(sheet.Area)).Draw(), page, scale);
     }
 
-    private static string Write(TilePlan plan, PrintScale? scale = null)
+    private static string Write(TilePlan plan)
     {
         string file = Tools.TempFile(".pdf");
         using FileStream stream = File.Create(file);
-        PdfWriter.Write(stream, plan, scale);
+        PdfWriter.Write(stream, plan);
         return file;
     }
 
@@ -193,18 +193,40 @@ public sealed class TileTests
             );
     }
 
-    [Fact]
-    public void Print_scale_keeps_the_bars_true_on_tiles()
+    [Theory]
+    [InlineData(148.8, 201)]
+    [InlineData(136.5, 190)]
+    public void Print_scale_keeps_the_bars_true_on_tiles(double acrossMm, double upMm)
     {
-        TilePlan plan = Plan(Paper.A4);
-        string pdf = Write(plan, PrintScale.FromMeasured(148.8, 201));
-        double middle = plan.Page.WidthMm / 2;
-        double X(double mm) => middle + ((mm - middle) / 0.992);
-        double half = plan.Page.HeightMm / 2;
-        double Y(double mm) => half + ((mm - half) / 1.005);
-        List<double> across = Strokes(pdf, 2, plan, Box.Of(X(15), Y(9.6), X(118), Y(10.5)), true);
-        Assert.Equal(100, (across[^1] - across[0]) * 0.992, 0.05);
-        List<double> up = Strokes(pdf, 2, plan, Box.Of(X(13.4), Y(22), X(14.6), Y(125)), false);
-        Assert.Equal(100, (up[^1] - up[0]) * 1.005, 0.05);
+        PrintScale scale = PrintScale.FromMeasured(acrossMm, upMm);
+        TilePlan plan = Plan(Paper.A4, scale);
+        string pdf = Write(plan);
+        PrintedPage first = plan.Pages()[1];
+        double middleX = plan.Page.WidthMm / 2;
+        double middleY = plan.Page.HeightMm / 2;
+        double X(double mm) => middleX + ((mm - middleX) / scale.X);
+        double Y(double mm) => middleY + ((mm - middleY) / scale.Y);
+        // The bars as they lie from the corner of the window; and all of the page is on its paper.
+        Box window = first.Clip;
+        Assert.InRange(X(window.RightMm), 0, plan.Page.WidthMm - 7);
+        Assert.InRange(Y(window.TopMm), 0, plan.Page.HeightMm - 7);
+        Assert.InRange(X(window.LeftMm - 8), 7, 20);
+        Assert.InRange(Y(window.BottomMm - 15), 7, 20);
+        Box low = Box.Of(
+            X(window.LeftMm - 1),
+            Y(window.BottomMm - 13.4),
+            X(window.LeftMm + 102),
+            Y(window.BottomMm - 12.5)
+        );
+        List<double> across = Strokes(pdf, 2, plan, low, true);
+        Assert.Equal(100, (across[^1] - across[0]) * scale.X, 0.05);
+        Box left = Box.Of(
+            X(window.LeftMm - 2.6),
+            Y(window.BottomMm - 1),
+            X(window.LeftMm - 1.4),
+            Y(window.BottomMm + 102)
+        );
+        List<double> up = Strokes(pdf, 2, plan, left, false);
+        Assert.Equal(100, (up[^1] - up[0]) * scale.Y, 0.05);
     }
 }

@@ -1,3 +1,5 @@
+using Formwright.Curves;
+
 namespace Formwright.Drawing;
 
 /// <summary>
@@ -7,13 +9,24 @@ namespace Formwright.Drawing;
 public readonly record struct PrintScale
 {
     /// <summary>Beyond this a setting such as 'fit to page' is on: turn it off instead.</summary>
-    public const double Most = 0.05;
+    public const double Most = 0.1;
 
-    /// <exception cref="ArgumentOutOfRangeException">Not within 5 % of 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not within 10 % of 1.</exception>
     public PrintScale(double x, double y)
     {
         X = Check(x, nameof(x));
         Y = Check(y, nameof(y));
+    }
+
+    /// <summary>The part of a page that such a printer puts on its paper, in true mm: a page drawn larger loses its edges.</summary>
+    internal Box Reach(Paper page)
+    {
+        double halfX = page.WidthMm / 2 * Math.Min(1, X);
+        double halfY = page.HeightMm / 2 * Math.Min(1, Y);
+        Point middle = new(page.WidthMm / 2, page.HeightMm / 2);
+        return new Box(middle, middle)
+            .With(middle + new Vector(halfX, halfY))
+            .With(middle - new Vector(halfX, halfY));
     }
 
     /// <summary>A printer that is true.</summary>
@@ -24,7 +37,7 @@ public readonly record struct PrintScale
     public double Y { get; }
 
     /// <summary>From the two bars of the calibration page as they were measured on its print.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not within 5 % of their true lengths.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not within 10 % of their true lengths.</exception>
     public static PrintScale FromMeasured(double acrossMm, double upMm) =>
         new(acrossMm / CalibrationPage.AcrossMm, upMm / CalibrationPage.UpMm);
 
@@ -34,6 +47,6 @@ public readonly record struct PrintScale
             : throw new ArgumentOutOfRangeException(
                 name,
                 value,
-                "A printer within 5 % of true can be corrected."
+                "A printer within 10 % of true can be corrected."
             );
 }

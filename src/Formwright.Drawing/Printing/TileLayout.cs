@@ -10,14 +10,17 @@ internal static class TileLayout
     private const double FootMm = 15;
     private const double ArmMm = 4;
 
-    /// <summary>Where a page shows the content, page mm.</summary>
-    public static Box Window(Paper page) =>
-        Box.Of(
-            MarginMm + BarStripMm,
-            MarginMm + FootMm,
-            page.WidthMm - MarginMm,
-            page.HeightMm - MarginMm
+    /// <summary>Where a page shows the content, page mm; whole mm, so that the pages are easy to check.</summary>
+    public static Box Window(Paper page, PrintScale scale)
+    {
+        Box reach = scale.Reach(page);
+        return Box.Of(
+            Math.Ceiling(reach.LeftMm) + MarginMm + BarStripMm,
+            Math.Ceiling(reach.BottomMm) + MarginMm + FootMm,
+            Math.Floor(reach.RightMm) - MarginMm,
+            Math.Floor(reach.TopMm) - MarginMm
         );
+    }
 
     /// <summary>Whether any mark but what clears the ground reaches into a box; lines are tried chord by chord.</summary>
     public static bool Shows(IEnumerable<Mark> marks, Box box) =>
@@ -61,7 +64,7 @@ internal static class TileLayout
 
     public static PrintedPage Page(TilePlan plan, Tile tile, int number)
     {
-        Box clip = Window(plan.Page);
+        Box clip = Window(plan.Page, plan.PrintScale);
         Ink ink = new();
         ink.Stroke(Shape.Rectangle(clip), LineStyle.FineRule);
         TitleBlock title = plan.Sheet.Sheet.Title;
@@ -80,7 +83,7 @@ internal static class TileLayout
         );
         ink.Text(
             tile.Name,
-            new(clip.RightMm, MarginMm + 1.5),
+            new(clip.RightMm, clip.BottomMm - FootMm + 1.5),
             TextStyle.Title with
             {
                 HeightMm = 7,
@@ -102,7 +105,7 @@ internal static class TileLayout
 
     public static PrintedPage KeyMap(TilePlan plan)
     {
-        Box page = Window(plan.Page);
+        Box page = Window(plan.Page, plan.PrintScale);
         Ink ink = new();
         TitleBlock title = plan.Sheet.Sheet.Title;
         Foot(ink, page, $"{title.Title} {title.IdentificationNumber}");
@@ -196,7 +199,7 @@ internal static class TileLayout
 
     private static void Foot(Ink ink, Box window, string text)
     {
-        new ScaleBar(new(window.LeftMm, MarginMm + 3), IsUpright: false).Draw(
+        new ScaleBar(new(window.LeftMm, window.BottomMm - FootMm + 3), IsUpright: false).Draw(
             ink,
             Placement.Identity
         );
@@ -204,7 +207,7 @@ internal static class TileLayout
             ink,
             Placement.Identity
         );
-        ink.Text(text, new(window.LeftMm, MarginMm + 9), TextStyle.Body);
+        ink.Text(text, new(window.LeftMm, window.BottomMm - FootMm + 9), TextStyle.Body);
     }
 
     private static bool Crosses(Shape shape, Box box)

@@ -13,11 +13,12 @@ public sealed record TilePlan
 
     private const double AroundMm = 4;
 
-    private TilePlan(DrawnSheet drawn, Paper page, Box area)
+    private TilePlan(DrawnSheet drawn, Paper page, PrintScale printScale, Box area)
     {
         Sheet = drawn;
         Page = page;
-        Box window = TileLayout.Window(page);
+        PrintScale = printScale;
+        Box window = TileLayout.Window(page, printScale);
         double stepX = window.WidthMm - OverlapMm;
         double stepY = window.HeightMm - OverlapMm;
         Columns = Math.Max(1, (int)Math.Ceiling((area.WidthMm - OverlapMm) / stepX));
@@ -56,6 +57,9 @@ public sealed record TilePlan
     /// <summary>The paper of each page.</summary>
     public Paper Page { get; }
 
+    /// <summary>Correction for the printer; one that prints small leaves less room on a page.</summary>
+    public PrintScale PrintScale { get; }
+
     /// <summary>All that the pages show together, in sheet mm.</summary>
     public Box Area { get; }
 
@@ -72,9 +76,15 @@ public sealed record TilePlan
     /// <summary>Plans the pages for a sheet, upright or on their side, whichever takes fewer.</summary>
     /// <param name="drawn">The sheet, laid out.</param>
     /// <param name="page">Paper of the pages: A4 or A3.</param>
+    /// <param name="printScale">Correction for the printer.</param>
     /// <param name="area">What is to be printed, sheet mm; null takes the views at full size, or all views where none is.</param>
     /// <exception cref="ArgumentException">The sheet has no view and no area was given, or it needs more than 26 rows or columns.</exception>
-    public static TilePlan Of(DrawnSheet drawn, Paper page, Box? area = null)
+    public static TilePlan Of(
+        DrawnSheet drawn,
+        Paper page,
+        PrintScale? printScale = null,
+        Box? area = null
+    )
     {
         ArgumentNullException.ThrowIfNull(drawn);
         ArgumentNullException.ThrowIfNull(page);
@@ -88,8 +98,9 @@ public sealed record TilePlan
             throw new ArgumentException("Nothing to print in pieces, or too much.", nameof(area));
         }
 
-        TilePlan upright = new(drawn, page, wanted);
-        TilePlan turned = new(drawn, page.Turned(), wanted);
+        PrintScale scale = printScale ?? PrintScale.True;
+        TilePlan upright = new(drawn, page, scale, wanted);
+        TilePlan turned = new(drawn, page.Turned(), scale, wanted);
         return turned.Count < upright.Count ? turned : upright;
     }
 

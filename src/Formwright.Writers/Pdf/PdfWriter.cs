@@ -15,7 +15,7 @@ public static class PdfWriter
     /// <summary>Writes sheets full size, one page each, in order.</summary>
     /// <param name="stream">Where to; stays open.</param>
     /// <param name="sheets">At least one sheet, laid out.</param>
-    /// <param name="printScale">Correction for the printer.</param>
+    /// <param name="printScale">Correction for the printer. What it pushes beyond the edge of the paper is lost.</param>
     /// <exception cref="ArgumentException">No sheet.</exception>
     public static void Write(
         Stream stream,
@@ -43,9 +43,8 @@ public static class PdfWriter
 
     /// <summary>Writes a sheet in pieces: the key map, then one page per tile. The content is in the file once.</summary>
     /// <param name="stream">Where to; stays open.</param>
-    /// <param name="plan">How the sheet is cut up.</param>
-    /// <param name="printScale">Correction for the printer.</param>
-    public static void Write(Stream stream, TilePlan plan, PrintScale? printScale = null)
+    /// <param name="plan">How the sheet is cut up, and the correction for the printer.</param>
+    public static void Write(Stream stream, TilePlan plan)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(plan);
@@ -63,7 +62,7 @@ public static class PdfWriter
         Box paper = Box.Of(0, 0, plan.Page.WidthMm, plan.Page.HeightMm);
         foreach (PrintedPage page in plan.Pages())
         {
-            using XGraphics graphics = AddPage(document, plan.Page, printScale);
+            using XGraphics graphics = AddPage(document, plan.Page, plan.PrintScale);
             XGraphicsState state = graphics.Save();
             graphics.IntersectClip(Rectangle(page.Clip, plan.Page.HeightMm));
             Box shown = new(page.Content.Apply(plan.Area.Min), page.Content.Apply(plan.Area.Max));

@@ -1,7 +1,6 @@
 using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Instrument;
-using Formwright.Jigs.Parts;
 using Formwright.Jigs.Workboard;
 using Formwright.Testing;
 using NetTopologySuite.Geometries;

@@ -7,7 +7,7 @@ namespace Formwright.Bench;
 /// The dome's membrane over the Heron (start 215, rim 12): all of it, from the region to field and error estimate. Allocated
 /// memory is an upper bound of what is held at once.
 /// </summary>
-[InProcess, MemoryDiagnoser, MinColumn]
+[InProcess, WarmupCount(2), IterationCount(12), MemoryDiagnoser, MinColumn]
 public class MembraneBenchmarks
 {
     private Region region = null!;

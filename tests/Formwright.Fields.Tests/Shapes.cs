@@ -22,6 +22,11 @@ internal static class Shapes
     /// <summary>u over a square round the origin: the series of separated waves (Timoshenko &amp; Goodier, torsion of a square bar).</summary>
     internal static double SquareU(double side, double x, double y)
     {
+        // The square is its own mirror on the diagonal: across the nearer axis the waves die out sooner.
+        if (Math.Abs(x) > Math.Abs(y))
+        {
+            (x, y) = (y, x);
+        }
         double u = ((side * side / 4) - (y * y)) / 2;
         for (int n = 1; n < 400; n += 2)
         {
@@ -32,6 +37,10 @@ internal static class Shapes
                     Math.Exp(k * (Math.Abs(x) - (side / 2)))
                     + Math.Exp(-k * (Math.Abs(x) + (side / 2)))
                 ) / (1 + Math.Exp(-k * side));
+            if (share < 1e-15)
+            {
+                break;
+            }
             double sign = n % 4 == 1 ? 1 : -1;
             u -= 4 * side * side * sign * share * Math.Cos(k * y) / (Math.Pow(Math.PI * n, 3));
         }
@@ -74,7 +83,7 @@ internal static class Shapes
                 {
                     double low = 0.5;
                     double high = 1.3;
-                    for (int i = 0; i < 60; i++)
+                    for (int i = 0; i < 45; i++)
                     {
                         double middle = (low + high) / 2;
                         (low, high) =

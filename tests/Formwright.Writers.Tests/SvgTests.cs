@@ -101,6 +101,58 @@ public sealed class SvgTests
         }
     }
 
+    [Theory]
+    [InlineData(Weight.Regular)]
+    [InlineData(Weight.Medium)]
+    [InlineData(Weight.SemiBold)]
+    public void Every_letter_is_whole_in_every_writer(Weight weight)
+    {
+        const string letters =
+            "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789"
+            + "ÁÉÍÓÚÜÑáéíóúüñ¿¡½¼¾²³°±×·Ø–…«»“”.,;:()%/+-=<>!?&";
+        TextStyle style = new("text", 10, weight);
+        Sheet sheet = new(Sample.Title, Paper.A3);
+        Point Cell(int i) => new(30 + (20 * (i % 12)), 390 - (20 * (i / 12)));
+        DrawnSheet drawn = sheet
+            .Add(letters.Select((c, i) => new Label($"{c}", Cell(i)) { Style = style }))
+            .Draw();
+        string svg = Tools.TempFile(".svg");
+        string png = Tools.TempFile(".png");
+        string pdf = Tools.TempFile(".pdf");
+        File.WriteAllText(svg, SvgWriter.Write(drawn));
+        using (FileStream stream = File.Create(pdf))
+        {
+            PdfWriter.Write(stream, [drawn]);
+        }
+
+        Tools.Run("rsvg-convert", "-d", "127", "-p", "127", "-o", png, svg);
+        Picture a = Picture.OfPng(File.ReadAllBytes(png), 5);
+        Picture b = Picture.OfPdf(pdf, 1, 127);
+        for (int i = 0; i < letters.Length; i++)
+        {
+            double inkA = Ink(a, Cell(i));
+            double inkB = Ink(b, Cell(i));
+            Assert.True(inkA > 0.5, $"no {letters[i]} in SVG");
+            Assert.True(
+                Math.Abs(inkA - inkB) < 0.05 * inkA,
+                $"{letters[i]}: {inkA:0.00} mm² in SVG, {inkB:0.00} mm² in PDF"
+            );
+        }
+
+        static double Ink(Picture picture, Point at)
+        {
+            double sum = 0;
+            int x0 = (int)(at.X * 5) - 5;
+            int y0 = (int)((420 - at.Y) * 5) - 70;
+            for (int k = 0; k < 90 * 90; k++)
+            {
+                sum += picture.Dark(x0 + (k % 90), y0 + (k / 90));
+            }
+
+            return sum / 25;
+        }
+    }
+
     [Fact]
     public void Inline_svg_keeps_text_and_has_no_ids()
     {

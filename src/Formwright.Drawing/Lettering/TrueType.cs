@@ -54,6 +54,7 @@ internal sealed class TrueType
             tables.Remove(tag);
         }
 
+        Composites.Flatten(tables);
         return new TrueType(WriteTables(tables), tables);
     }
 

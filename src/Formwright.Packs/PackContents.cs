@@ -57,7 +57,7 @@ internal static class PackContents
                         path,
                         "tiled-sheet",
                         title,
-                        to => PdfWriter.Write(to, TilePlan.Of(drawn.Value, paper), scale)
+                        to => PdfWriter.Write(to, TilePlan.Of(drawn.Value, paper, printScale: scale))
                     );
                 }
             }

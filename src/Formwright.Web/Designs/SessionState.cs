@@ -1,0 +1,26 @@
+using Formwright.Design;
+using Formwright.Packs;
+
+namespace Formwright.Web.Designs;
+
+/// <summary>What is known of an open design at one moment.</summary>
+/// <param name="Text">Its text.</param>
+/// <param name="Reading">What came of reading the text: a design, or diagnostics.</param>
+/// <param name="Study">What was computed from the last text that read well; null where none has.</param>
+/// <param name="SavedAt">When it was last kept on disk.</param>
+/// <param name="IsSaved">Whether the text is on disk.</param>
+/// <param name="SaveFault">Why it could not be kept, or null.</param>
+/// <param name="Theirs">A text that someone else wrote to the file while this one was not kept yet; null where there is no clash.</param>
+/// <param name="CanUndo">Whether there is something to undo.</param>
+/// <param name="CanRedo">Whether there is something to redo.</param>
+public sealed record SessionState(
+    string Text,
+    DesignReading Reading,
+    Study? Study,
+    DateTime SavedAt,
+    bool IsSaved,
+    string? SaveFault,
+    string? Theirs,
+    bool CanUndo,
+    bool CanRedo
+);

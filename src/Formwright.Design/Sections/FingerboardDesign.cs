@@ -29,8 +29,8 @@ public sealed record FingerboardDesign(
 {
     internal static FingerboardDesign Read(TableReader table) =>
         new(
-            table.Length("thickness_nut", 6, 1, 20),
-            table.Length("thickness_join", 6, 1, 20),
+            table.Length("thickness_nut", 6.5, 1, 20),
+            table.Length("thickness_join", 6.5, 1, 20),
             table.OptionalLength("thickness_nut_treble", 1, 20),
             table.OptionalLength("thickness_join_treble", 1, 20),
             table.Flag("follows_kink", false),

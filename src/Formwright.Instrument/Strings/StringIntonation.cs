@@ -18,4 +18,7 @@ public sealed record StringIntonation(
 
     /// <summary>The error furthest from 0, cents.</summary>
     public double WorstCents { get; } = Cents.MaxBy(Math.Abs);
+
+    /// <summary>The error furthest from 0 up to a fret, cents.</summary>
+    public double WorstCentsTo(int fret) => Cents.Take(fret + 1).MaxBy(Math.Abs);
 }

@@ -56,7 +56,7 @@ public static class MonteCarlo
         Spread[] outputs = new Spread[model.OutputCount];
         for (int o = 0; o < outputs.Length; o++)
         {
-            outputs[o] = total.SpreadOf(o, builds);
+            outputs[o] = total.SpreadOf(o);
         }
 
         return new(builds, seed, outputs, (double)total.InBands / builds);

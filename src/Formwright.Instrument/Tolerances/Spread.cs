@@ -3,25 +3,29 @@ namespace Formwright.Instrument.Tolerances;
 /// <summary>How one output came out over all builds: a histogram of fine bins, so that memory does not grow with the builds.</summary>
 public sealed class Spread
 {
-    private readonly long[] counts;
+    // below[i]: builds in the bins before bin i.
+    private readonly long[] below;
     private readonly double low;
     private readonly double width;
-    private readonly long builds;
 
     internal Spread(
         long[] counts,
         double low,
         double width,
-        long builds,
         double sum,
         double sumOfSquares,
         double shift
     )
     {
-        this.counts = counts;
         this.low = low;
         this.width = width;
-        this.builds = builds;
+        below = new long[counts.Length + 1];
+        for (int i = 0; i < counts.Length; i++)
+        {
+            below[i + 1] = below[i] + counts[i];
+        }
+
+        double builds = Builds;
         double mean = sum / builds;
         Mean = shift + mean;
         StandardDeviation =
@@ -29,6 +33,9 @@ public sealed class Spread
                 ? Math.Sqrt(Math.Max(0, (sumOfSquares - (builds * mean * mean)) / (builds - 1)))
                 : 0;
     }
+
+    /// <summary>How many builds.</summary>
+    public long Builds => below[^1];
 
     /// <summary>Mean of all builds.</summary>
     public double Mean { get; }
@@ -39,23 +46,33 @@ public sealed class Spread
     /// <summary>Largest error that the bins add to a quantile.</summary>
     public double QuantileError => width;
 
+    /// <summary>The probabilistically symmetric interval that holds 95 of 100 builds (JCGM 101, 7.7).</summary>
+    public (double Low, double High) Interval95 => (Quantile(0.025), Quantile(0.975));
+
     /// <summary>The value below which the share <paramref name="share"/> of the builds lies; straight within a bin.</summary>
     public double Quantile(double share)
     {
-        Guard.Between(share, 0, 1);
-        double wanted = share * builds;
-        double below = 0;
-        for (int i = 0; i < counts.Length; i++)
-        {
-            if (below + counts[i] >= wanted && counts[i] > 0)
-            {
-                return low + ((i + ((wanted - below) / counts[i])) * width);
-            }
+        double wanted = Guard.Between(share, 0, 1) * Builds;
 
-            below += counts[i];
+        // First bin whose end holds the wanted count; an empty bin at the very start is passed over.
+        int from = 0;
+        int to = below.Length - 2;
+        while (from < to)
+        {
+            int middle = (from + to) / 2;
+            if (below[middle + 1] >= wanted && below[middle + 1] > 0)
+            {
+                to = middle;
+            }
+            else
+            {
+                from = middle + 1;
+            }
         }
 
-        return low + (counts.Length * width);
+        long inBin = below[from + 1] - below[from];
+        double part = inBin > 0 ? (wanted - below[from]) / inBin : 0;
+        return low + ((from + part) * width);
     }
 
     /// <summary>The share of builds below <paramref name="value"/>; straight within a bin.</summary>
@@ -67,17 +84,13 @@ public sealed class Spread
             return 0;
         }
 
-        int whole = (int)Math.Min(place, counts.Length);
-        long below = 0;
-        for (int i = 0; i < whole; i++)
+        if (place >= below.Length - 1)
         {
-            below += counts[i];
+            return 1;
         }
 
-        double part = whole < counts.Length ? (place - whole) * counts[whole] : 0;
-        return (below + part) / builds;
+        int bin = (int)place;
+        double count = below[bin] + ((place - bin) * (below[bin + 1] - below[bin]));
+        return count / Builds;
     }
-
-    /// <summary>The probabilistically symmetric interval that holds 95 of 100 builds (JCGM 101, 7.7).</summary>
-    public (double Low, double High) Interval95 => (Quantile(0.025), Quantile(0.975));
 }

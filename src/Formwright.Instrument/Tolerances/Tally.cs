@@ -101,12 +101,11 @@ internal sealed class Tally
         return limits;
     }
 
-    public Spread SpreadOf(int output, long builds) =>
+    public Spread SpreadOf(int output) =>
         new(
             counts[output],
             low[output],
             width[output],
-            builds,
             sum[output],
             sumOfSquares[output],
             shift[output]

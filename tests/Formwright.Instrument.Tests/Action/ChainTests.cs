@@ -9,6 +9,8 @@ public sealed class ChainTests
 {
     private const string Bare = "[saddle]\ncompensation = \"none\"\n";
 
+    private const string Even = "[fingerboard]\nthickness_nut = 6\nthickness_join = 6\n";
+
     private static readonly Func<double, double, double> Level = (_, _) => 2.4;
 
     // s = 2 a12 + tf + f - g - cn - d for a join at 12, even fingerboard, no compensation, no bow.
@@ -84,7 +86,8 @@ public sealed class ChainTests
     [Fact]
     public void The_fingerboard_runs_straight_on_over_the_body_or_follows_the_kink()
     {
-        const string even = "[neck]\nramp = 1.5\n[fingerboard]\nfret_height = 0\n";
+        const string even =
+            "[neck]\nramp = 1.5\n[fingerboard]\nfret_height = 0\nthickness_nut = 6\nthickness_join = 6\n";
         HeightChain straight = Chain(even, BuildStage.OnBoard);
         Assert.Equal(5.50, straight.Bass.FretMm[19], 0.005);
         Assert.Equal(7.5, straight.Bass.FretMm[0], 1e-12);
@@ -97,11 +100,11 @@ public sealed class ChainTests
     public void The_projection_is_the_fret_plane_carried_to_the_saddle()
     {
         // Flat school, even board: the plane runs level at tf + f, the soundboard stands at 2.4.
-        HeightChain flat = Chain("[neck]\nramp = 0\n" + Bare, BuildStage.Free);
+        HeightChain flat = Chain("[neck]\nramp = 0\n" + Even + Bare, BuildStage.Free);
         Assert.Equal(6 + 1 - 2.4, flat.ProjectionMm, 1e-12);
 
         // With a ramp of 1.5 and a join at 12 it falls by another 1.5 from join to saddle.
-        HeightChain ramp = Chain("[neck]\nramp = 1.5\n" + Bare, BuildStage.Free);
+        HeightChain ramp = Chain("[neck]\nramp = 1.5\n" + Even + Bare, BuildStage.Free);
         Assert.Equal(6 + 1 - 1.5 - 2.4, ramp.ProjectionMm, 1e-12);
         Assert.Equal(ramp.ProjectionMm + (2 * 4) - 0.6, ramp.Bass.SaddleMm, 1e-9);
     }

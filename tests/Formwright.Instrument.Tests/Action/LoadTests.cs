@@ -14,7 +14,7 @@ public sealed class LoadTests
     private const string Square =
         "[neck]\nshape = \"square\"\nwidth_nut = 60\nwidth_join = 60\nthickness_nut = 18\nthickness_join = 18\n"
         + "[action]\nbass = 2\ntreble = 2\nnut_bass = 2\nnut_treble = 2\n[saddle]\ncompensation = \"none\"\n"
-        + "[load]\njoin_rotation = 0\ncreep = 0\n";
+        + "[load]\njoin_rotation = 0\ncreep = 0\n[fingerboard]\nthickness_nut = 6\nthickness_join = 6\n";
 
     // Strings that run level with the frets over a neck of one section are an end moment: rise M L^2 / 2EI, bow M L^2 / 8EI.
     [Fact]
@@ -113,7 +113,7 @@ public sealed class LoadTests
         Assert.True(Rise("[wood.neck]\nmodulus_long = 15\n") < plain);
         Assert.True(Rise("[neck]\nthickness_nut = 17\nthickness_join = 19\n") < plain);
         Assert.True(Rise("[strings]\nset = \"light\"\n") < plain);
-        Assert.True(Rise("[fingerboard]\nthickness_nut = 7\nthickness_join = 7\n") < plain);
+        Assert.True(Rise("[fingerboard]\nthickness_nut = 7.5\nthickness_join = 7.5\n") < plain);
         static double Rise(string sections) =>
             ActionSetup.Of(Designs.Read(sections), Level).Model.At(BuildStage.Strung).BendingRiseMm;
     }
@@ -140,7 +140,7 @@ public sealed class LoadTests
     [InlineData(13, "[neck.bar]\nwidth = 6\nbelow_face = 1\n")]
     [InlineData(
         10,
-        "[fingerboard]\nthickness_nut_treble = 5.6\nthickness_join_treble = 5.2\nbow_planed = 0.2\n"
+        "[fingerboard]\nthickness_nut_treble = 6.1\nthickness_join_treble = 5.7\nbow_planed = 0.2\n"
     )]
     [InlineData(10, "[fingerboard]\nfollows_kink = true\n")]
     [InlineData(14, "[dome]\nstrung = 2.8\n[saddle]\nheight_bass = 9.5\nheight_treble = 9\n")]

@@ -1,0 +1,242 @@
+using Formwright.Curves;
+using Formwright.Design;
+using Formwright.Design.Sections;
+using Formwright.Findings;
+using Formwright.Instrument.Strings;
+using Formwright.Instrument.Tolerances;
+
+namespace Formwright.Instrument.Action;
+
+/// <summary>
+/// Neck and action of a design: everything that report, sheets and page show of it, computed by one pure function.
+/// </summary>
+/// <param name="Model">The chain with what is measured; for sliders, ask it alone.</param>
+/// <param name="Tolerances">How far each figure may still be off.</param>
+/// <param name="OnBoard">Heights on the board.</param>
+/// <param name="Free">Heights with the box off the board, unstrung.</param>
+/// <param name="Strung">Heights strung.</param>
+/// <param name="Needed">Strung heights with the saddle that the wanted action needs; the same as <paramref name="Strung"/> where no saddle is given.</param>
+/// <param name="Measured">Measured beside computed.</param>
+/// <param name="Intonation">Ways of setting nut and saddle, with the errors in cents.</param>
+/// <param name="Compensation">The way that the design takes.</param>
+/// <param name="Frets">The fret table.</param>
+/// <param name="StringRows">Bass to treble.</param>
+/// <param name="Bow">Bow and what to plane.</param>
+/// <param name="Bridge">Load on the bridge.</param>
+/// <param name="ActionBass">Uncertainty of the action of the lowest string.</param>
+/// <param name="ActionTreble">Uncertainty of the action of the highest string.</param>
+/// <param name="SaddleBass">Uncertainty of the saddle that the lowest string needs.</param>
+/// <param name="SaddleTreble">Uncertainty of the saddle that the highest string needs.</param>
+/// <param name="Chance">Many builds; null where none were asked for.</param>
+/// <param name="Chart">Ramp against dome.</param>
+/// <param name="StillOpen">For each figure that can still be changed, what it would have to become for the saddle that is wanted.</param>
+/// <param name="Findings">What to see to.</param>
+public sealed record NeckAndAction(
+    ChainModel Model,
+    ChainTolerances Tolerances,
+    HeightChain OnBoard,
+    HeightChain Free,
+    HeightChain Strung,
+    HeightChain Needed,
+    IReadOnlyList<MeasuredRow> Measured,
+    Intonation Intonation,
+    IntonationPlan Compensation,
+    IReadOnlyList<FretRow> Frets,
+    IReadOnlyList<StringRow> StringRows,
+    BowAdvice Bow,
+    BridgeLoad Bridge,
+    Budget ActionBass,
+    Budget ActionTreble,
+    Budget SaddleBass,
+    Budget SaddleTreble,
+    ChanceResult? Chance,
+    RampDomeChart Chart,
+    IReadOnlyList<SolveAnswer> StillOpen,
+    IReadOnlyList<Finding> Findings
+)
+{
+    /// <summary>The strings at pitch.</summary>
+    public StringSet Strings => Model.Geometry.Strings;
+
+    /// <summary>Computes neck and action of an instrument, with its own dome.</summary>
+    public static NeckAndAction Of(Guitar guitar, long? builds = null)
+    {
+        ArgumentNullException.ThrowIfNull(guitar);
+        return Of(
+            guitar.Design,
+            (x, y) => guitar.Dome.Field.HeightAt(new Point(x - guitar.JoinMm, y)),
+            builds
+        );
+    }
+
+    /// <summary>Computes neck and action.</summary>
+    /// <param name="design">A design that was read without diagnostics.</param>
+    /// <param name="domeMm">Height of the soundboard over the datum on the board at (x from the nut, y towards the treble side), mm.</param>
+    /// <param name="builds">Builds of the Monte Carlo run; null for the design's number, 0 for none.</param>
+    public static NeckAndAction Of(
+        InstrumentDesign design,
+        Func<double, double, double> domeMm,
+        long? builds = null
+    )
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ActionSetup setup = ActionSetup.Of(design, domeMm);
+        MeasuredSoFar bench = MeasuredSoFar.Of(setup, design);
+        ChainModel model = bench.Model;
+        HeightChain strung = model.At(BuildStage.Strung);
+        HeightChain needed = model.Needed(BuildStage.Strung);
+        ActionBatch batch = new(model, bench.Tolerances);
+        IReadOnlyList<Budget> budgets = Propagation.Of(
+            batch,
+            [
+                (int)ActionOutput.ActionBass,
+                (int)ActionOutput.ActionTreble,
+                (int)ActionOutput.SaddleBass,
+                (int)ActionOutput.SaddleTreble,
+            ]
+        );
+        (double, double) range = (design.Saddle.LeastMm, design.Saddle.MostMm);
+        long count = builds ?? design.Tolerances.Builds;
+        ChanceResult? chance =
+            count > 0
+                ? ChanceResult.Of(
+                    batch,
+                    model.Figures,
+                    design.Action.BandMm,
+                    range,
+                    Math.Max(count, 1000),
+                    (ulong)design.Tolerances.Seed,
+                    Sensitivity(budgets[0], ChainInput.Saddle),
+                    Sensitivity(budgets[2], ChainInput.Ramp)
+                )
+                : null;
+        (double, double) box = (
+            Half(bench.Tolerances, ChainInput.DomeFree),
+            Half(bench.Tolerances, ChainInput.Ramp)
+                + Half(bench.Tolerances, ChainInput.NeckOffBoard)
+                + Half(bench.Tolerances, ChainInput.NeckAfterGlueing)
+        );
+        IntonationPlan plan = setup.Intonation.Of(design.Saddle.Compensation);
+        IReadOnlyList<FretRow> frets = FretTable.Of(design, model, domeMm);
+        NeckAndAction result = new(
+            model,
+            bench.Tolerances,
+            model.At(BuildStage.OnBoard),
+            model.At(BuildStage.Free),
+            strung,
+            needed,
+            bench.Rows,
+            setup.Intonation,
+            plan,
+            frets,
+            RowsOf(design, model, plan, strung),
+            new(
+                strung.BowMm - model.Figures.BowPlanedMm,
+                model.Figures.BowPlanedMm,
+                strung.BowMm,
+                design.Fingerboard.BowWantedMm
+            ),
+            LoadOf(design, model, strung),
+            budgets[0],
+            budgets[1],
+            budgets[2],
+            budgets[3],
+            chance,
+            RampDomeChart.Of(model, box, range),
+            OpenOf(model, design, setup.DomePerHeight),
+            []
+        );
+        return result with { Findings = [.. ActionRules.Of(design, result)] };
+    }
+
+    // What the bench has not settled yet, in the order of the build.
+    private static List<SolveAnswer> OpenOf(
+        ChainModel model,
+        InstrumentDesign design,
+        double domePerHeight
+    )
+    {
+        MeasuredDesign measured = design.Measured;
+        ActionSolver solver = new(model, design, domePerHeight);
+        bool boxed = measured.ProjectionMm is not null;
+        bool strung = measured.SaddleBassMm is not null || measured.NutRiseMm is not null;
+        List<SolveAnswer> open = [];
+        if (measured.RampMm is null && measured.NeckFreeMm is null && !boxed && !strung)
+        {
+            open.Add(solver.For(Unknown.Ramp));
+        }
+
+        bool domed =
+            measured.DomeBoardMm is not null
+            || measured.DomeFreeMm is not null
+            || measured.DomeStrungMm is not null;
+        if (!domed && !boxed && !strung)
+        {
+            open.Add(solver.For(Unknown.Dome));
+        }
+
+        if (measured.FretHeightMm is null && !boxed && !strung)
+        {
+            open.Add(solver.For(Unknown.Fingerboard));
+        }
+
+        open.Add(solver.For(Unknown.Saddle));
+        open.Add(solver.For(Unknown.Action));
+        return open;
+    }
+
+    private static StringRow[] RowsOf(
+        InstrumentDesign design,
+        ChainModel model,
+        IntonationPlan plan,
+        HeightChain strung
+    )
+    {
+        StringRow[] rows = new StringRow[model.Geometry.Count];
+        ChainFigures f = model.Figures;
+        for (int i = 0; i < rows.Length; i++)
+        {
+            InstrumentString wire = model.Geometry.Strings.Strings[i];
+            double cn = f.NutBassMm + ((f.NutTrebleMm - f.NutBassMm) * model.Geometry.ShareOf(i));
+            double slot = f.FretHeightMm + cn;
+            double saddle = strung.Strings[i].SaddleMm;
+            rows[i] = new(
+                wire,
+                plan.Strings[i].NutMm,
+                model.Geometry.SaddleMm[i],
+                slot,
+                slot + (0.5 * wire.DiameterMm),
+                saddle,
+                saddle - design.Saddle.SlotBottomMm,
+                strung.Strings[i].BreakAngleRad
+            );
+        }
+
+        return rows;
+    }
+
+    private static BridgeLoad LoadOf(InstrumentDesign design, ChainModel model, HeightChain strung)
+    {
+        double pull = 0;
+        double couple = 0;
+        double half = 0.5 * design.Soundboard.ThicknessMm;
+        for (int i = 0; i < strung.Strings.Count; i++)
+        {
+            double tension =
+                model.Figures.TensionFactor * model.Geometry.Strings.Strings[i].TensionN;
+            pull += tension;
+            couple += tension * (strung.Strings[i].SaddleMm + half);
+        }
+
+        return new(pull, couple);
+    }
+
+    private static double Sensitivity(Budget budget, ChainInput input) =>
+        budget.Contributions[(int)input].Sensitivity;
+
+    private static double Half(ChainTolerances tolerances, ChainInput input)
+    {
+        (InputShape shape, double spread) = tolerances[input];
+        return new UncertainInput("", 0, shape, spread).HalfWidth;
+    }
+}

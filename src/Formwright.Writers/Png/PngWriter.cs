@@ -35,7 +35,7 @@ public static class PngWriter
         pen.Draw(drawn.Marks);
         using SKPixmap pixels = surface.PeekPixels();
         using SKData data =
-            pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, zLibLevel: 4))
+            pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.None, zLibLevel: 2))
             ?? throw new InvalidOperationException("The picture could not be encoded.");
         data.SaveTo(stream);
     }

@@ -57,7 +57,8 @@ internal static class PackContents
                         path,
                         "tiled-sheet",
                         title,
-                        to => PdfWriter.Write(to, TilePlan.Of(drawn.Value, paper, printScale: scale))
+                        to =>
+                            PdfWriter.Write(to, TilePlan.Of(drawn.Value, paper, printScale: scale))
                     );
                 }
             }

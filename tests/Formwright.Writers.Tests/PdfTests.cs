@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Formwright.Curves;
 using Formwright.Drawing;
+using Formwright.Testing;
 
 namespace Formwright.Writers.Tests;
 

@@ -1,5 +1,6 @@
 using Formwright.Curves;
 using Formwright.Drawing;
+using Formwright.Testing;
 
 namespace Formwright.Writers.Tests;
 

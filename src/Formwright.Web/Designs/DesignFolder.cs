@@ -71,7 +71,10 @@ public sealed class DesignFolder
         string name = DesignName.IsValid(wish) ? wish : "design";
         for (int i = 2; Exists(name); i++)
         {
-            name = string.Create(CultureInfo.InvariantCulture, $"{(DesignName.IsValid(wish) ? wish : "design")} {i}");
+            name = string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(DesignName.IsValid(wish) ? wish : "design")} {i}"
+            );
         }
 
         return name;

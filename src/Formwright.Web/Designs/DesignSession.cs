@@ -34,7 +34,17 @@ public sealed class DesignSession : IDisposable
         onDisk = reading.Text;
         Study? study = reading.Succeeded ? Study.Of(reading.Design) : null;
         DateTime saved = File.GetLastWriteTime(folder.PathOf(name));
-        State = new SessionState(reading.Text, reading, study, saved, true, null, null, false, false);
+        State = new SessionState(
+            reading.Text,
+            reading,
+            study,
+            saved,
+            true,
+            null,
+            null,
+            false,
+            false
+        );
         timer = new Timer(_ => Save());
     }
 
@@ -50,7 +60,10 @@ public sealed class DesignSession : IDisposable
     /// <param name="changes">Dotted keys and TOML values.</param>
     /// <param name="gesture">Edits of one gesture (a drag) share a name and are undone together; null for an edit of its own.</param>
     /// <returns>What is wrong with the values, empty when they were taken.</returns>
-    public IReadOnlyList<Diagnostic> Set(IReadOnlyDictionary<string, string?> changes, string? gesture = null)
+    public IReadOnlyList<Diagnostic> Set(
+        IReadOnlyDictionary<string, string?> changes,
+        string? gesture = null
+    )
     {
         ArgumentNullException.ThrowIfNull(changes);
         lock (gate)
@@ -58,7 +71,9 @@ public sealed class DesignSession : IDisposable
             string text = State.Text;
             foreach ((string key, string? value) in changes)
             {
-                text = value is null ? DesignEdit.Remove(text, key) : DesignEdit.Set(text, key, value);
+                text = value is null
+                    ? DesignEdit.Remove(text, key)
+                    : DesignEdit.Set(text, key, value);
             }
 
             if (text == State.Text)
@@ -132,7 +147,10 @@ public sealed class DesignSession : IDisposable
         lock (gate)
         {
             DesignReading reading = DesignText.Load(folder.PathOf(Name));
-            if (reading.Text == onDisk || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0))
+            if (
+                reading.Text == onDisk
+                || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0)
+            )
             {
                 return;
             }

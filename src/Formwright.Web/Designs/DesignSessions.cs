@@ -5,7 +5,9 @@ namespace Formwright.Web.Designs;
 /// <summary>The open designs of a folder, one session each however many pages show it, and the watch over their files.</summary>
 public sealed class DesignSessions : IDisposable
 {
-    private readonly ConcurrentDictionary<string, Lazy<DesignSession>> open = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<DesignSession>> open = new(
+        StringComparer.Ordinal
+    );
     private readonly FileSystemWatcher watcher;
 
     public DesignSessions(DesignFolder folder)
@@ -23,7 +25,10 @@ public sealed class DesignSessions : IDisposable
     /// <summary>The session of a design, or null where there is no such design.</summary>
     public DesignSession? Open(string name) =>
         Folder.Exists(name)
-            ? open.GetOrAdd(name, each => new Lazy<DesignSession>(() => new DesignSession(Folder, each))).Value
+            ? open.GetOrAdd(
+                name,
+                each => new Lazy<DesignSession>(() => new DesignSession(Folder, each))
+            ).Value
             : null;
 
     /// <summary>Writes what is not kept yet and forgets the session, before its file is renamed or binned.</summary>
@@ -47,13 +52,18 @@ public sealed class DesignSessions : IDisposable
     private void LookAt(string? file)
     {
         string? name = Path.GetFileNameWithoutExtension(file);
-        if (name is not null && open.TryGetValue(name, out Lazy<DesignSession>? session) && session.IsValueCreated)
+        if (
+            name is not null
+            && open.TryGetValue(name, out Lazy<DesignSession>? session)
+            && session.IsValueCreated
+        )
         {
             try
             {
                 session.Value.LookAtDisk();
             }
-            catch (Exception fault) when (fault is IOException or ArgumentException or UnauthorizedAccessException)
+            catch (Exception fault)
+                when (fault is IOException or ArgumentException or UnauthorizedAccessException)
             {
                 // The file is being replaced or is gone: the next change, or the next save, settles it.
                 return;

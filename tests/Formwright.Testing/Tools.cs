@@ -1,9 +1,9 @@
 using System.Diagnostics;
 
-namespace Formwright.Writers.Tests;
+namespace Formwright.Testing;
 
 /// <summary>Runs the independent readers: poppler, librsvg, ezdxf.</summary>
-internal static class Tools
+public static class Tools
 {
     private static int counter;
 

@@ -11,7 +11,15 @@ public sealed record InstrumentDesign(
     IReadOnlyList<HarmonicBarDesign> HarmonicBars,
     SoundboardDesign Soundboard,
     DomeDesign Dome,
+    BracingDesign Bracing,
+    IReadOnlyList<BraceDesign> Braces,
+    RosetteDesign Rosette,
+    BridgeDesign Bridge,
+    BackDesign Back,
     RibsDesign Ribs,
+    BlocksDesign Blocks,
+    HeadDesign Head,
+    HeelDesign Heel,
     NeckDesign Neck,
     FingerboardDesign Fingerboard,
     StringsDesign Strings,
@@ -26,21 +34,33 @@ public sealed record InstrumentDesign(
     WoodDesign Wood,
     ClimateDesign Climate,
     BoardTestDesign BoardTest,
+    BoardTargetDesign BoardTarget,
     SheetsDesign Sheets
 )
 {
     internal static InstrumentDesign Read(TableReader root)
     {
         // Read in the order of the record, which is the order of the reference.
+        OutlineDesign outline;
+        SoundholeDesign soundhole;
+        HarmonicBarDesign[] bars;
         DomeDesign dome;
         return new(
             IdentityDesign.Read(root.Table("instrument")),
-            OutlineDesign.Read(root.Table("outline")),
-            SoundholeDesign.Read(root.Table("soundhole")),
-            [.. root.Tables("harmonic_bars").Select(HarmonicBarDesign.Read)],
+            outline = OutlineDesign.Read(root.Table("outline")),
+            soundhole = SoundholeDesign.Read(root.Table("soundhole")),
+            bars = [.. root.Tables("harmonic_bars").Select(HarmonicBarDesign.Read)],
             SoundboardDesign.Read(root.Table("soundboard")),
-            dome = DomeDesign.Read(root.Table("dome")),
+            dome = DomeDesign.Read(root.Table("dome"), outline, bars),
+            BracingDesign.Read(root.Table("bracing")),
+            [.. root.Tables("braces").Select(BraceDesign.Read)],
+            RosetteDesign.Read(root.Table("rosette"), soundhole),
+            BridgeDesign.Read(root.Table("bridge")),
+            BackDesign.Read(root.Table("back"), outline),
             RibsDesign.Read(root.Table("ribs")),
+            BlocksDesign.Read(root.Table("blocks")),
+            HeadDesign.Read(root.Table("head")),
+            HeelDesign.Read(root.Table("heel")),
             NeckDesign.Read(root.Table("neck")),
             FingerboardDesign.Read(root.Table("fingerboard")),
             StringsDesign.Read(root.Table("strings")),
@@ -55,6 +75,7 @@ public sealed record InstrumentDesign(
             WoodDesign.Read(root.Table("wood")),
             ClimateDesign.Read(root.Table("climate")),
             BoardTestDesign.Read(root.Table("board_test")),
+            BoardTargetDesign.Read(root.Table("board_target")),
             SheetsDesign.Read(root.Table("sheets"))
         );
     }

@@ -33,10 +33,14 @@ public sealed record Guitar(
         ArgumentNullException.ThrowIfNull(design);
         List<Finding> findings = [];
         bool sameOutline = earlier is not null && earlier.Design.Outline == design.Outline;
-        OutlineSolution solution = sameOutline ? earlier!.Solution : BodyOutline.Solve(design.Outline);
+        OutlineSolution solution = sameOutline
+            ? earlier!.Solution
+            : BodyOutline.Solve(design.Outline);
         if (solution.Outline is null)
         {
-            findings.AddRange(OutlineRules.Of(solution.Problems, design.Identity.JoinMm, design.Outline));
+            findings.AddRange(
+                OutlineRules.Of(solution.Problems, design.Identity.JoinMm, design.Outline)
+            );
             return new GuitarResult(null, findings);
         }
 
@@ -44,7 +48,9 @@ public sealed record Guitar(
         OutlineFigures figures = sameOutline ? earlier!.Figures : FiguresOf(outline);
         findings.AddRange(Places(design, outline));
         bool sameDome =
-            sameOutline && earlier!.Design.Dome == design.Dome && earlier.Design.Soundhole == design.Soundhole;
+            sameOutline
+            && earlier!.Design.Dome == design.Dome
+            && earlier.Design.Soundhole == design.Soundhole;
         SoundboardDome? dome = sameDome ? earlier!.Dome : DomeOf(design, outline);
         if (dome is null)
         {
@@ -59,10 +65,18 @@ public sealed record Guitar(
         }
 
         double ribAndLining = design.Ribs.ThicknessMm + design.Ribs.LiningWidthMm;
-        if (design.Dome.HeightMm > 0 && design.Dome.RimWidthMm < ribAndLining)
+        if (
+            design.Dome.HeightMm > 0
+            && design.Dome.Kind != DomeKind.RimOnSphere
+            && design.Dome.RimWidthMm < ribAndLining
+        )
         {
             findings.Add(
-                DomeRules.RimNarrowerThanLinings.Broken(design.Dome.RimWidthMm, ribAndLining, "dome.rim_width")
+                DomeRules.RimNarrowerThanLinings.Broken(
+                    design.Dome.RimWidthMm,
+                    ribAndLining,
+                    "dome.rim_width"
+                )
             );
         }
 
@@ -71,7 +85,7 @@ public sealed record Guitar(
 
     private static SoundboardDome? DomeOf(InstrumentDesign design, Outline outline) =>
         SoundboardDome.RegionOf(outline, design.Dome, design.Soundhole) is { } region
-            ? SoundboardDome.Over(region, design.Dome, design.Soundhole)
+            ? SoundboardDome.Over(region, outline, design.Dome, design.Soundhole)
             : null;
 
     private static OutlineFigures FiguresOf(Outline outline) =>
@@ -92,11 +106,19 @@ public sealed record Guitar(
         double room = outline.WidthAt(hole.AtMm) / 2;
         if (reach > outline.BodyLengthMm || hole.AtMm < hole.RadiusMm)
         {
-            yield return OutlineRules.SoundholeOutside.Broken(reach, outline.BodyLengthMm, "soundhole.at");
+            yield return OutlineRules.SoundholeOutside.Broken(
+                reach,
+                outline.BodyLengthMm,
+                "soundhole.at"
+            );
         }
         else if (hole.RadiusMm > room)
         {
-            yield return OutlineRules.SoundholeOutside.Broken(hole.RadiusMm, room, "soundhole.radius");
+            yield return OutlineRules.SoundholeOutside.Broken(
+                hole.RadiusMm,
+                room,
+                "soundhole.radius"
+            );
         }
 
         for (int i = 0; i < design.HarmonicBars.Count; i++)

@@ -18,7 +18,7 @@ public sealed record ClimateDesign(
         new(
             table.Number("temperature", 20, -10, 60, "°C"),
             table.Number("shop_humidity", 45, 5, 95, "%"),
-            table.Number("dry_humidity", 30, 5, 95, "%"),
+            table.Number("dry_humidity", 35, 5, 95, "%"),
             table.Number("wet_humidity", 65, 5, 95, "%")
         );
 }

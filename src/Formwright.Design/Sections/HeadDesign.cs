@@ -37,7 +37,7 @@ public sealed record HeadDesign(
             table.Number("angle", 15, 0, 30, "°"),
             table.Choice("joint", HeadJoint.Scarf),
             table.Length("length", 190, 60, 400),
-            table.Length("width_nut", 62, 20, 150),
+            table.Length("width_nut", 64, 20, 150),
             table.Length("width_tip", 74, 20, 200),
             table.Length("thickness", 20, 8, 50),
             table.Length("veneer", 2, 0, 10),
@@ -45,7 +45,7 @@ public sealed record HeadDesign(
             table.Length("post_spacing", 35, 10, 80),
             table.Length("post_hole", 10, 3, 20),
             table.Length("post_below_face", 10, 1, 40),
-            table.Length("slot_width", 16, 5, 40),
-            table.Length("between_slots", 22, 5, 80)
+            table.Length("slot_width", 14.5, 5, 40),
+            table.Length("between_slots", 20, 5, 80)
         );
 }

@@ -49,7 +49,8 @@ public sealed record Gauge(
             length += Guard.Positive(line[i - 1].DistanceTo(line[i]), nameof(line));
         }
 
-        int steps = Math.Clamp((int)Math.Ceiling(length / StepMm), 4, 2000);
+        // An even count, so that the middle is a sample.
+        int steps = 2 * Math.Clamp((int)Math.Ceiling(length / (2 * StepMm)), 2, 1000);
         double[] heights = new double[steps + 1];
         int piece = 0;
         double before = 0;

@@ -5,7 +5,7 @@ namespace Formwright.Instrument.Wood;
 /// across its grain, the bar hardly along its own, so the arch rises in damp air and sinks in dry air. Closed form: the two-layer strip of
 /// <see cref="LayeredStrip"/> (Timoshenko 1925), bar of its own width under a plate as wide as the share that the bar carries. The change of
 /// curvature adds to the arch as glued. Elastic and free at its ends: it leaves out the rim's hold, creep, and the plate's own bend between
-/// bars, so it is the most that the arch will do.
+/// bars, so it is the most that the arch will do, and the pull is what there would be before the wood gives.
 /// </summary>
 /// <param name="Plate">Wood of the plate.</param>
 /// <param name="PlateThicknessMm">Thickness of the plate, mm.</param>
@@ -53,16 +53,22 @@ public sealed record ArchedPlate(
         );
 
     /// <summary>
-    /// The dampest air in which the plate may be glued so that its pull in the driest air stays under a limit, % relative humidity: the pull
-    /// is linear in the moisture lost.
+    /// The dampest air in which the plate may be glued so that in the driest air a share of the arch's curvature is left, % relative humidity; 100
+    /// for a plate without arch, which has none to lose. The curvature is linear in the moisture lost.
     /// </summary>
     /// <param name="temperatureC">Temperature, °C.</param>
     /// <param name="dryPercent">Driest air, % relative humidity.</param>
-    /// <param name="limitMPa">Pull across the grain that the plate may take, MPa.</param>
-    public double DampestGlueHumidity(double temperatureC, double dryPercent, double limitMPa)
+    /// <param name="leastShare">Share of the curvature as glued that must be left, 0 to 1.</param>
+    public double DampestGlueHumidity(double temperatureC, double dryPercent, double leastShare)
     {
+        Guard.Between(leastShare, 0, 1);
+        if (!(GluedRadiusMm > 0) || double.IsInfinity(GluedRadiusMm))
+        {
+            return 100;
+        }
+
         double dry = Moisture.Equilibrium(temperatureC, dryPercent);
-        double lost = Guard.Positive(limitMPa) / PullMPa(-1);
+        double lost = (1 - leastShare) / GluedRadiusMm / CurvaturePerPercent;
         double most = Moisture.Equilibrium(temperatureC, 100);
         return Moisture.HumidityFor(temperatureC, Math.Min(most, dry + lost));
     }

@@ -102,10 +102,11 @@ public sealed class ArchedPlateTests
     }
 
     [Fact]
-    public void DampestGlueHumidityReachesTheLimitInTheDry()
+    public void DampestGlueHumidityLeavesTheShareInTheDry()
     {
-        double humidity = Back().DampestGlueHumidity(20, 30, 1.5);
+        double humidity = Back().DampestGlueHumidity(20, 30, 0.6);
         ArchedPlate arch = Back(moisture: Moisture.Equilibrium(20, humidity));
-        Assert.Equal(1.5, arch.In(new Air(20, 30)).PlatePullMPa, 1e-9);
+        Assert.Equal(4000 / 0.6, arch.In(new Air(20, 30)).RadiusMm, 1e-5);
+        Assert.Equal(100, Back(double.PositiveInfinity).DampestGlueHumidity(20, 30, 0.6));
     }
 }

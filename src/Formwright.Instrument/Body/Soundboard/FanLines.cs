@@ -18,9 +18,9 @@ internal sealed record FanLines(double FromU, double TailU, double BoutWidth)
     internal IEnumerable<Line> Of(BraceLayout layout) =>
         layout switch
         {
-            BraceLayout.FanFive => Fan(5, 0.11, 0.175, 0),
-            BraceLayout.FanSeven => Fan(7, 0.078, 0.125, 0).Concat(Closing()),
-            BraceLayout.SkewedSeven => Fan(7, 0.07, 0.115, 0.03).Append(Slanting()),
+            BraceLayout.FanFive => Fan(5, 0.085, 0.135, 0),
+            BraceLayout.FanSeven => Fan(7, 0.062, 0.1, 0).Concat(Closing()),
+            BraceLayout.SkewedSeven => Fan(7, 0.06, 0.097, 0.03).Append(Slanting()),
             BraceLayout.Lattice => Lattice(),
             _ => [],
         };

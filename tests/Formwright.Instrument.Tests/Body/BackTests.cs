@@ -182,7 +182,8 @@ public sealed class BackTests
                     }
 
                     double expected = sum * length / Steps * 6 * 0.75;
-                    Assert.Equal(1, bar.VolumeMm3(length) / expected, 1e-5);
+                    // The sum misplaces a short scoop by up to a step in 20 000 at each end.
+                    Assert.Equal(1, bar.VolumeMm3(length) / expected, 1e-4);
                 },
                 iter: 20
             );

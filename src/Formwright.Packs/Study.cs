@@ -1,6 +1,7 @@
 using Formwright.Design;
 using Formwright.Findings;
 using Formwright.Instrument;
+using Formwright.Instrument.Action;
 using Formwright.Packs.Report;
 
 namespace Formwright.Packs;
@@ -8,11 +9,13 @@ namespace Formwright.Packs;
 /// <summary>A design with everything computed from it, but no files yet.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="Guitar">The instrument, null where it can't be.</param>
+/// <param name="Action">Its neck and action, null without an instrument.</param>
 /// <param name="Tooling">Its tooling, null without an instrument.</param>
 /// <param name="Findings">All findings, gravest first, then in trade order.</param>
 public sealed record Study(
     InstrumentDesign Design,
     Guitar? Guitar,
+    NeckAndAction? Action,
     Jigs.Tooling? Tooling,
     IReadOnlyList<Finding> Findings
 )
@@ -21,21 +24,23 @@ public sealed record Study(
     public bool IsStopped => Findings.Any(finding => finding.Severity == Severity.Stop);
 
     /// <summary>The report of its figures.</summary>
-    public DesignReport Report => DesignReport.Of(Design.Identity.Name, Guitar, Tooling, Findings);
+    public DesignReport Report => DesignReport.Of(this);
 
     /// <summary>Computes a design.</summary>
     /// <param name="design">A design that was read without diagnostics.</param>
     /// <param name="earlier">A study of an earlier state: what the change can't touch is taken from it.</param>
-    public static Study Of(InstrumentDesign design, Study? earlier = null)
+    /// <param name="builds">Builds of the chance that the action lands in its band; null for the design's number, fewer while something is dragged.</param>
+    public static Study Of(InstrumentDesign design, Study? earlier = null, long? builds = null)
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
         Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
+        NeckAndAction? action = result.Guitar is { } built ? NeckAndAction.Of(built, builds) : null;
         Finding[] findings =
         [
             .. result
                 .Findings.Concat(tooling?.Findings ?? [])
                 .OrderByDescending(finding => finding.Severity),
         ];
-        return new Study(design, result.Guitar, tooling, findings);
+        return new Study(design, result.Guitar, action, tooling, findings);
     }
 }

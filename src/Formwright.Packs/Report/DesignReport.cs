@@ -1,7 +1,4 @@
 using System.ComponentModel;
-using Formwright.Findings;
-using Formwright.Instrument;
-using Formwright.Jigs;
 
 namespace Formwright.Packs.Report;
 
@@ -11,29 +8,31 @@ public sealed record DesignReport(
     [property: Description("Outline; absent where its features can't be met.")]
         OutlineReport? Outline,
     [property: Description("Dome of the soundboard, over the rim.")] DomeReport? Dome,
+    [property: Description("Neck and action.")] ActionReport? Action,
+    [property: Description("Strings.")] StringsReport? Strings,
+    [property: Description("Frets, the nut first.")] IReadOnlyList<FretReport>? Frets,
     [property: Description("Workboard.")] WorkboardReport? Workboard,
     [property: Description("Mould.")] MouldReport? Mould,
     [property: Description("Rules that the design breaks or nearly breaks, gravest first.")]
         IReadOnlyList<FindingReport> Findings
 )
 {
-    /// <summary>The report of a design.</summary>
-    /// <param name="name">Name of the instrument.</param>
-    /// <param name="guitar">The instrument, or null where it can't be computed.</param>
-    /// <param name="tooling">Its tooling, null without an instrument.</param>
-    /// <param name="findings">All findings.</param>
-    public static DesignReport Of(
-        string name,
-        Guitar? guitar,
-        Tooling? tooling,
-        IReadOnlyList<Finding> findings
-    ) =>
-        new(
-            name,
-            guitar is null ? null : OutlineReport.Of(guitar),
-            guitar is null ? null : DomeReport.Of(guitar),
-            tooling is null ? null : WorkboardReport.Of(tooling.Workboard),
-            tooling is null ? null : MouldReport.Of(tooling.Mould),
-            [.. findings.Select(FindingReport.Of)]
+    /// <summary>The report of a study.</summary>
+    public static DesignReport Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return new DesignReport(
+            study.Design.Identity.Name,
+            study.Guitar is { } guitar ? OutlineReport.Of(guitar) : null,
+            study.Guitar is { } domed ? DomeReport.Of(domed) : null,
+            study.Action is { } action ? ActionReport.Of(action) : null,
+            study.Action is { } strung ? StringsReport.Of(strung) : null,
+            study.Action is { } fretted
+                ? [.. fretted.Frets.Select(row => new FretReport(row.Fret, row.FromNutMm))]
+                : null,
+            study.Tooling is { } tooling ? WorkboardReport.Of(tooling.Workboard) : null,
+            study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,
+            [.. study.Findings.Select(FindingReport.Of)]
         );
+    }
 }

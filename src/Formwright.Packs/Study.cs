@@ -2,6 +2,7 @@ using Formwright.Design;
 using Formwright.Findings;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
+using Formwright.Instrument.Body;
 using Formwright.Packs.Report;
 
 namespace Formwright.Packs;
@@ -10,12 +11,14 @@ namespace Formwright.Packs;
 /// <param name="Design">The design.</param>
 /// <param name="Guitar">The instrument, null where it can't be.</param>
 /// <param name="Action">Its neck and action, null without an instrument.</param>
+/// <param name="Body">Its ribs, back, braces, bridge, neck blank and wood, null without an instrument.</param>
 /// <param name="Tooling">Its tooling, null without an instrument.</param>
 /// <param name="Findings">All findings, gravest first, then in trade order.</param>
 public sealed record Study(
     InstrumentDesign Design,
     Guitar? Guitar,
     NeckAndAction? Action,
+    BodyPlan? Body,
     Jigs.Tooling? Tooling,
     IReadOnlyList<Finding> Findings
 )
@@ -35,12 +38,17 @@ public sealed record Study(
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
         Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
         NeckAndAction? action = result.Guitar is { } built ? NeckAndAction.Of(built, builds) : null;
+        BodyPlan? body =
+            result.Guitar is { } boxed && action is not null
+                ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
+                : null;
         Finding[] findings =
         [
             .. result
-                .Findings.Concat(tooling?.Findings ?? [])
+                .Findings.Concat(body?.Findings ?? [])
+                .Concat(tooling?.Findings ?? [])
                 .OrderByDescending(finding => finding.Severity),
         ];
-        return new Study(design, result.Guitar, action, tooling, findings);
+        return new Study(design, result.Guitar, action, body, tooling, findings);
     }
 }

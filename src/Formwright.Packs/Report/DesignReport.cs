@@ -11,6 +11,11 @@ public sealed record DesignReport(
     [property: Description("Neck and action.")] ActionReport? Action,
     [property: Description("Strings.")] StringsReport? Strings,
     [property: Description("Frets, the nut first.")] IReadOnlyList<FretReport>? Frets,
+    [property: Description("Ribs.")] RibsReport? Ribs,
+    [property: Description("Back.")] BackReport? Back,
+    [property: Description("Bars and braces of the soundboard.")]
+        IReadOnlyList<BraceReport>? Braces,
+    [property: Description("Wood and humidity.")] WoodReport? Wood,
     [property: Description("Workboard.")] WorkboardReport? Workboard,
     [property: Description("Mould.")] MouldReport? Mould,
     [property: Description("Rules that the design breaks or nearly breaks, gravest first.")]
@@ -30,6 +35,10 @@ public sealed record DesignReport(
             study.Action is { } fretted
                 ? [.. fretted.Frets.Select(row => new FretReport(row.Fret, row.FromNutMm))]
                 : null,
+            study.Body is { } body ? RibsReport.Of(body.Ribs) : null,
+            study.Body is { } backed ? BackReport.Of(backed.Back) : null,
+            study.Body is { } braced ? [.. braced.Soundboard.Braces.Select(BraceReport.Of)] : null,
+            study.Body is { } wooden ? WoodReport.Of(wooden.Wood) : null,
             study.Tooling is { } tooling ? WorkboardReport.Of(tooling.Workboard) : null,
             study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,
             [.. study.Findings.Select(FindingReport.Of)]

@@ -17,14 +17,14 @@ internal static class PackContents
 
     public static IEnumerable<PackEntry> Of(Study study, string designText)
     {
-        if (study.Guitar is not { } guitar || study.Tooling is not { } tooling)
+        if (study.Tooling is not { } tooling)
         {
             yield break;
         }
 
         SheetsDesign settings = study.Design.Sheets;
         PrintScale scale = new(settings.PrintScaleX, settings.PrintScaleY);
-        foreach (NamedSheet named in SheetSet.Of(guitar, tooling))
+        foreach (NamedSheet named in study.Sheets())
         {
             Lazy<DrawnSheet> drawn = new(named.Sheet.Draw);
             string name = $"{named.Sheet.Title.SheetNumber:00}-{named.Id}";

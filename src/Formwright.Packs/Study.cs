@@ -4,6 +4,7 @@ using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
 using Formwright.Packs.Report;
+using Formwright.Sheets;
 
 namespace Formwright.Packs;
 
@@ -28,6 +29,12 @@ public sealed record Study(
 
     /// <summary>The report of its figures.</summary>
     public DesignReport Report => DesignReport.Of(this);
+
+    /// <summary>Its sheets in trade order, in the language of the thread's UI culture; none without an instrument.</summary>
+    public IReadOnlyList<NamedSheet> Sheets() =>
+        Guitar is not null && Action is not null && Body is not null && Tooling is not null
+            ? SheetSet.Of(Guitar, Action, Body, Tooling)
+            : [];
 
     /// <summary>Computes a design.</summary>
     /// <param name="design">A design that was read without diagnostics.</param>

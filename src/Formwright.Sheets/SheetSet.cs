@@ -1,5 +1,7 @@
 using Formwright.Drawing;
 using Formwright.Instrument;
+using Formwright.Instrument.Action;
+using Formwright.Instrument.Body;
 using Formwright.Sheets.Outline;
 using Formwright.Sheets.Tooling;
 
@@ -9,9 +11,20 @@ namespace Formwright.Sheets;
 public static class SheetSet
 {
     /// <summary>The sheets, numbered.</summary>
-    public static IReadOnlyList<NamedSheet> Of(Guitar guitar, Jigs.Tooling tooling)
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="action">Its neck and action.</param>
+    /// <param name="body">Its body and wood.</param>
+    /// <param name="tooling">Its tooling.</param>
+    public static IReadOnlyList<NamedSheet> Of(
+        Guitar guitar,
+        NeckAndAction action,
+        BodyPlan body,
+        Jigs.Tooling tooling
+    )
     {
         ArgumentNullException.ThrowIfNull(guitar);
+        ArgumentNullException.ThrowIfNull(action);
+        ArgumentNullException.ThrowIfNull(body);
         ArgumentNullException.ThrowIfNull(tooling);
         List<NamedSheet> sheets =
         [

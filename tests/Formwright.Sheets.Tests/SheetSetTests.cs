@@ -3,6 +3,8 @@ using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Drawing;
 using Formwright.Instrument;
+using Formwright.Instrument.Action;
+using Formwright.Instrument.Body;
 using Formwright.Jigs.Parts;
 using Formwright.Sheets.Cutting;
 using Formwright.Testing;
@@ -91,7 +93,8 @@ public sealed class SheetSetTests
     private static IReadOnlyList<NamedSheet> Sheets(string model)
     {
         Guitar guitar = Guitar(model);
-        return SheetSet.Of(guitar, Jigs.Tooling.Of(guitar));
+        NeckAndAction action = NeckAndAction.Of(guitar);
+        return SheetSet.Of(guitar, action, BodyPlan.Of(guitar), Jigs.Tooling.Of(guitar));
     }
 
     private static Guitar Guitar(string model) =>

@@ -19,9 +19,7 @@ public sealed partial class PrintTests
         Study study = Study.Of(
             DesignText.Load(Repository.PathOf("examples", "heron.toml")).Design!
         );
-        NamedSheet outline = SheetSet
-            .Of(study.Guitar!, study.Tooling!)
-            .Single(sheet => sheet.Id == "template-full");
+        NamedSheet outline = study.Sheets().Single(sheet => sheet.Id == "template-full");
         string pdf = Tools.TempFile(".pdf");
         using (FileStream to = File.Create(pdf))
         {

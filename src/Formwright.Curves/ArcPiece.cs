@@ -61,6 +61,11 @@ public readonly record struct ArcPiece(Point From, Point To, double Bulge)
     /// <summary>Distance of a place from the full circle (or line) of this piece, mm.</summary>
     public double DistanceFromCircle(Point place)
     {
+        if (Math.Abs(Bulge) > 1e-3)
+        {
+            return Math.Abs(place.DistanceTo(Centre) - RadiusMm);
+        }
+
         Vector chord = To - From;
         double length = chord.Length;
         Vector along = chord * (1 / length);

@@ -67,7 +67,7 @@ public sealed partial class Chain
                 : IsClosed ? segments[0].Start - place
                 : segment.PositionAt(segment.LengthMm) - place
             ).Dot(across);
-            if (before != 0 && Math.Abs(before) + Math.Abs(atEnd) > segment.LengthMm)
+            if (before != 0 && Math.Abs(before) + Math.Abs(atEnd) > segment.LengthMm * (1 + 1e-9))
             {
                 // Too short to reach the line from its start and come back to its end.
                 before = atEnd;

@@ -16,6 +16,12 @@ internal static class EulerIntegral
     internal const double LargestTurning = 1e5;
 
     private const double Negligible = 1e-17;
+    private const int Terms = 40;
+
+    private static readonly double[] Reciprocals =
+    [
+        .. Enumerable.Range(0, Terms + 3).Select(n => 1.0 / n),
+    ];
 
     internal static Vector Displacement(double theta0, double kappa0, double rate, double s)
     {
@@ -49,14 +55,16 @@ internal static class EulerIntegral
         double q = a;
         double sumP = 1;
         double sumQ = 0;
-        for (int n = 1; n < 40; n += 2)
+        for (int n = 1; n < Terms; n += 2)
         {
-            double evenP = -((a * q) + (twoB * beforeQ)) / (n + 1);
-            double evenQ = ((a * p) + (twoB * beforeP)) / (n + 1);
-            sumP += evenP / (n + 2);
-            sumQ += evenQ / (n + 2);
-            double oddP = -((a * evenQ) + (twoB * q)) / (n + 2);
-            double oddQ = ((a * evenP) + (twoB * p)) / (n + 2);
+            double even = Reciprocals[n + 1];
+            double odd = Reciprocals[n + 2];
+            double evenP = -((a * q) + (twoB * beforeQ)) * even;
+            double evenQ = ((a * p) + (twoB * beforeP)) * even;
+            sumP += evenP * odd;
+            sumQ += evenQ * odd;
+            double oddP = -((a * evenQ) + (twoB * q)) * odd;
+            double oddQ = ((a * evenP) + (twoB * p)) * odd;
             if (Math.Abs(evenP) + Math.Abs(evenQ) + Math.Abs(oddP) + Math.Abs(oddQ) < Negligible)
             {
                 break;

@@ -20,4 +20,6 @@ public readonly record struct Point(double X, double Y)
     public Point Towards(Point other, double share) => this + ((other - this) * share);
 
     public bool IsFinite => double.IsFinite(X) && double.IsFinite(Y);
+
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 }

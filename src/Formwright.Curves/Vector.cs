@@ -39,4 +39,6 @@ public readonly record struct Vector(double X, double Y)
         (double sin, double cos) = Math.SinCos(angle);
         return new((X * cos) - (Y * sin), (X * sin) + (Y * cos));
     }
+
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 }

@@ -3,7 +3,9 @@ namespace Formwright.Curves.Converting;
 /// <summary>Biarcs with their ends and end tangents on the curve; neighbours on one circle are made one arc.</summary>
 internal static class Arcs
 {
-    private const int Samples = 15;
+    // Places measured in each piece while it is fitted, and at the end.
+    private const int Samples = 31;
+    private const int FinalSamples = 95;
 
     /// <summary>Arcs that turn further are cut.</summary>
     private const double LargestTurningRad = Math.PI;
@@ -21,14 +23,14 @@ internal static class Arcs
         {
             List<double> cuts = Partition.Of(
                 run,
-                (from, to) => Error(run, from, to),
+                (from, to) => Error(run, from, to, Samples),
                 3,
                 (from, to) => Guess(run, from, to, toleranceMm),
                 toleranceMm
             );
             for (int i = 1; i < cuts.Count; i++)
             {
-                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i]));
+                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i], FinalSamples));
                 CurvePoint start = run.At(cuts[i - 1]);
                 Biarc made = Biarc.Between(start, run.At(cuts[i]));
                 corners.Add(before is { } end && CurveRun.IsCorner(end, start));
@@ -47,6 +49,9 @@ internal static class Arcs
         }
 
         Join(pieces, corners);
+        error += pieces
+            .Where(piece => piece.IsStraight)
+            .Aggregate(0.0, (most, piece) => Math.Max(most, piece.SagittaMm));
         return new(
             [
                 .. pieces.Select(piece => new ArcVertex(
@@ -69,14 +74,11 @@ internal static class Arcs
         double length = run.LengthMm(from, to);
         CurvePoint start = run.At(from);
         CurvePoint end = run.At(to);
-        double rate = Math.Abs(end.Curvature - start.Curvature) / length;
-        return Math.Max(
-            length * Math.Cbrt(rate / (220 * toleranceMm)),
-            Math.Abs(end.Angle - start.Angle) / 2
-        );
+        double turning = Math.Abs(end.Angle - start.Angle);
+        return Math.Max(CurveRun.Needed(length, start, end, 220 * toleranceMm), turning / 2);
     }
 
-    private static double Error(CurveRun run, double from, double to)
+    private static double Error(CurveRun run, double from, double to, int samples)
     {
         CurvePoint start = run.At(from);
         CurvePoint end = run.At(to);
@@ -90,7 +92,7 @@ internal static class Arcs
         Point joint = made.First.To;
         Vector along = Vector.At(made.First.EndAngle);
         return Peak.Of(
-            Samples,
+            samples,
             share =>
             {
                 Point place = run.At(from + ((to - from) * share)).Position;

@@ -11,7 +11,10 @@ namespace Formwright.Curves.Converting;
 internal static class Beziers
 {
     private const int FitPlaces = 7;
-    private const int Samples = 15;
+
+    // Places measured in each piece while it is fitted, and at the end.
+    private const int Samples = 31;
+    private const int FinalSamples = 95;
 
     internal static BezierPath Of(ICurve curve, double toleranceMm)
     {
@@ -21,7 +24,7 @@ internal static class Beziers
         {
             List<double> cuts = Partition.Of(
                 run,
-                (from, to) => Error(run, from, to, Fit(run, from, to)),
+                (from, to) => Error(run, from, to, Fit(run, from, to), Samples),
                 5,
                 (from, to) => Guess(run, from, to, toleranceMm),
                 toleranceMm
@@ -29,7 +32,7 @@ internal static class Beziers
             for (int i = 1; i < cuts.Count; i++)
             {
                 CubicBezier piece = Fit(run, cuts[i - 1], cuts[i]);
-                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i], piece));
+                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i], piece, FinalSamples));
                 pieces.Add(piece);
             }
         }
@@ -42,10 +45,8 @@ internal static class Beziers
         double length = run.LengthMm(from, to);
         CurvePoint start = run.At(from);
         CurvePoint end = run.At(to);
-        double rate = Math.Abs(end.Curvature - start.Curvature) / length;
         double turning = Math.Abs(end.Angle - start.Angle);
-        double steps = length * Math.Cbrt(rate / (1e4 * toleranceMm));
-        return Math.Max(steps, turning / 1.5);
+        return Math.Max(CurveRun.Needed(length, start, end, 1e4 * toleranceMm), turning / 1.5);
     }
 
     private static CubicBezier Fit(CurveRun run, double from, double to)
@@ -117,9 +118,15 @@ internal static class Beziers
         double b
     ) => new(start.Position, start.Position + (t0 * a), end.Position - (t1 * b), end.Position);
 
-    private static double Error(CurveRun run, double from, double to, CubicBezier piece) =>
+    private static double Error(
+        CurveRun run,
+        double from,
+        double to,
+        CubicBezier piece,
+        int samples
+    ) =>
         Peak.Of(
-            Samples,
+            samples,
             share =>
             {
                 CurvePoint place = run.At(from + ((to - from) * share));

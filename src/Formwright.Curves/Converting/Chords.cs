@@ -14,19 +14,22 @@ internal static class Chords
         {
             List<double> cuts = Partition.Of(
                 run,
-                (from, to) => Error(run, from, to),
+                (from, to) => Error(run, from, to, Samples),
                 2,
                 (from, to) => Guess(run, from, to, toleranceMm),
                 toleranceMm
             );
-            if (points.Count == 0)
+            if (points.Count > 0)
             {
-                points.Add(run.At(0).Position);
+                // The start of a run is exact, the end of the one before is computed.
+                points.RemoveAt(points.Count - 1);
             }
+
+            points.Add(run.At(0).Position);
 
             for (int i = 1; i < cuts.Count; i++)
             {
-                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i]));
+                error = Math.Max(error, Error(run, cuts[i - 1], cuts[i], Samples));
                 points.Add(run.At(cuts[i]).Position);
             }
         }
@@ -46,7 +49,7 @@ internal static class Chords
         return run.LengthMm(from, to) * Math.Sqrt(kappa / (8 * toleranceMm));
     }
 
-    private static double Error(CurveRun run, double from, double to)
+    private static double Error(CurveRun run, double from, double to, int samples)
     {
         Point start = run.At(from).Position;
         Vector chord = run.At(to).Position - start;
@@ -61,7 +64,7 @@ internal static class Chords
         }
 
         return Peak.Of(
-            Samples,
+            samples,
             share => chord.Cross(run.At(from + ((to - from) * share)).Position - start) / length
         );
     }

@@ -15,6 +15,7 @@ internal sealed class CurveRun
     private readonly ICurve curve;
     private readonly int first;
     private readonly double[] starts;
+    private readonly double[] turns;
 
     private CurveRun(ICurve curve, int first, int count)
     {
@@ -24,6 +25,16 @@ internal sealed class CurveRun
         for (int i = 0; i < count; i++)
         {
             starts[i + 1] = starts[i] + curve.SpanEnd(first + i);
+        }
+
+        // Angles run on from span to span: where an offset was stitched they may differ by full turns.
+        turns = new double[count];
+        for (int i = 1; i < count; i++)
+        {
+            double before = curve.At(first + i - 1, curve.SpanEnd(first + i - 1)).Angle;
+            double after = curve.At(first + i, 0).Angle;
+            double full = 2 * Math.PI;
+            turns[i] = turns[i - 1] + (full * Math.Round((before - after) / full));
         }
     }
 
@@ -67,10 +78,23 @@ internal sealed class CurveRun
     internal static bool IsCorner(CurvePoint before, CurvePoint after) =>
         Math.Abs(Math.IEEERemainder(after.Angle - before.Angle, 2 * Math.PI)) > CornerRad;
 
+    /// <summary>
+    /// Pieces for an error of κ'h³/divisor; where the curvature runs off to infinity (the cusp of an offset), no more than the
+    /// chord's error of length × turning / 8 calls for.
+    /// </summary>
+    internal static double Needed(double length, CurvePoint start, CurvePoint end, double divisor)
+    {
+        double step = Math.Abs(end.Curvature - start.Curvature);
+        double turning = Math.Abs(end.Angle - start.Angle);
+        double atMost = Math.Sqrt(length * turning / divisor * 27);
+        return step * length < 1 ? Math.Cbrt(step * length * length / divisor) : atMost;
+    }
+
     internal CurvePoint At(double g)
     {
         (int span, double t) = Locate(g);
-        return curve.At(first + span, t);
+        CurvePoint at = curve.At(first + span, t);
+        return at with { Angle = at.Angle + turns[span] };
     }
 
     /// <summary>Arc length between two parameters, mm.</summary>

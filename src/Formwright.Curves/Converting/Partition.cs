@@ -11,7 +11,7 @@ namespace Formwright.Curves.Converting;
 internal static class Partition
 {
     private const int Rounds = 12;
-    private const int MostPieces = 200_000;
+    private const int MostPieces = 100_000;
 
     /// <param name="run">What is cut.</param>
     /// <param name="errorOf">Error of the piece between two parameters, mm.</param>
@@ -27,19 +27,12 @@ internal static class Partition
     )
     {
         // Cells carry the density, by theory at first; each partition then corrects it piece by piece.
-        List<double> grid = [0];
-        List<double> weights = [];
         int cells = Math.Max(4, 128 / run.SpanCount);
-        for (int i = 0; i < run.SpanCount; i++)
+        (List<double> grid, List<double> weights) = Cells(run, guess, cells);
+        int finer = Math.Min(1000, (int)(4 * weights.Sum() / run.SpanCount));
+        if (finer > cells)
         {
-            double from = run.StartOf(i);
-            double width = (run.StartOf(i + 1) - from) / cells;
-            for (int k = 1; k <= cells && width > 0; k++)
-            {
-                double to = k == cells ? run.StartOf(i + 1) : from + (k * width);
-                weights.Add(Math.Max(guess(grid[^1], to), 1e-4 / cells));
-                grid.Add(to);
-            }
+            (grid, weights) = Cells(run, guess, finer);
         }
 
         List<double>? best = null;
@@ -83,6 +76,29 @@ internal static class Partition
         }
 
         return best ?? Halved(last, errorOf, toleranceMm);
+    }
+
+    private static (List<double> Grid, List<double> Weights) Cells(
+        CurveRun run,
+        Func<double, double, double> guess,
+        int cells
+    )
+    {
+        List<double> grid = [0];
+        List<double> weights = [];
+        for (int i = 0; i < run.SpanCount; i++)
+        {
+            double from = run.StartOf(i);
+            double width = (run.StartOf(i + 1) - from) / cells;
+            for (int k = 1; k <= cells && width > 0; k++)
+            {
+                double to = k == cells ? run.StartOf(i + 1) : from + (k * width);
+                weights.Add(Math.Max(guess(grid[^1], to), 1e-4 / cells));
+                grid.Add(to);
+            }
+        }
+
+        return (grid, weights);
     }
 
     private static int Count(double pieces) =>

@@ -83,17 +83,18 @@ internal sealed class BruteForce
 
     private double DistanceOf(Point place)
     {
-        double least = double.PositiveInfinity;
-        foreach ((_, _, Point position) in samples)
-        {
-            least = Math.Min(least, position.DistanceTo(place));
-        }
-
+        double[] sampled = [.. samples.Select(sample => sample.Position.DistanceTo(place))];
+        double least = sampled.Min();
         double exact = least;
-        for (int i = 0; i < samples.Count; i++)
+        for (int i = 0; i < sampled.Length; i++)
         {
-            // Only where the curve could come nearer than the nearest sample.
-            if (samples[i].Position.DistanceTo(place) < least + (0.5 * spacing))
+            // Only where the curve could come nearer than the nearest sample, and only at the bottoms; a join is sampled from both
+            // of its segments and both are searched.
+            bool isLow =
+                sampled[i] < least + (0.5 * spacing)
+                && (i == 0 || sampled[i] <= sampled[i - 1] + 1e-9)
+                && (i == sampled.Length - 1 || sampled[i] <= sampled[i + 1] + 1e-9);
+            if (isLow)
             {
                 exact = Math.Min(exact, Locally(samples[i].Segment, samples[i].S, place));
             }

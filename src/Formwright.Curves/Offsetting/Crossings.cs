@@ -132,9 +132,8 @@ internal sealed class Crossings
             a.Bend <= NearlyStraight
             && b.Bend <= NearlyStraight
             && between > a.Bend + b.Bend + 1e-6;
-        if (isSimple || depth >= Deepest)
+        if ((isSimple && Meet(a, b)) || depth >= Deepest)
         {
-            Meet(a, b);
             return;
         }
 
@@ -152,13 +151,16 @@ internal sealed class Crossings
         }
     }
 
-    private void Meet(Piece a, Piece b)
+    /// <summary>Newton's method for the one place where two nearly straight pieces can cross.</summary>
+    /// <returns>False when it did not settle: then they are halved further.</returns>
+    private bool Meet(Piece a, Piece b)
     {
         OffsetSpan one = strands[a.Strand].Spans[a.Span];
         OffsetSpan other = strands[b.Strand].Spans[b.Span];
         double t = 0.5 * (a.From + a.To);
         double u = 0.5 * (b.From + b.To);
-        for (int round = 0; round < 30; round++)
+        bool isSettled = false;
+        for (int round = 0; round < 30 && !isSettled; round++)
         {
             CurvePoint p = one.At(t);
             CurvePoint q = other.At(u);
@@ -168,23 +170,26 @@ internal sealed class Crossings
             double determinant = dp.Cross(dq);
             if (determinant == 0)
             {
-                return;
+                return false;
             }
 
-            double stepT = miss.Cross(dq) / determinant;
-            double stepU = miss.Cross(dp) / determinant;
-            t = Math.Clamp(t + stepT, a.From, a.To);
-            u = Math.Clamp(u + stepU, b.From, b.To);
-            if (Math.Abs(stepT) + Math.Abs(stepU) < 1e-12)
-            {
-                break;
-            }
+            double beforeT = t;
+            double beforeU = u;
+            t = Math.Clamp(t + (miss.Cross(dq) / determinant), a.From, a.To);
+            u = Math.Clamp(u + (miss.Cross(dp) / determinant), b.From, b.To);
+            isSettled = Math.Abs(t - beforeT) + Math.Abs(u - beforeU) < 1e-11;
+        }
+
+        if (!isSettled)
+        {
+            return false;
         }
 
         Point place = one.At(t).Position;
         if (place.DistanceTo(other.At(u).Position) > SameMm)
         {
-            return;
+            // At the ends of the pieces and apart: they do not cross.
+            return true;
         }
 
         Cut first = new(a.Strand, a.Span, t, Places.Count);
@@ -196,13 +201,14 @@ internal sealed class Crossings
                 && IsSame(Cuts[2 * i], Cuts[(2 * i) + 1], first, second)
             )
             {
-                return;
+                return true;
             }
         }
 
         Places.Add(place);
         Cuts.Add(first);
         Cuts.Add(second);
+        return true;
     }
 
     /// <summary>Found before, from the pieces beside these.</summary>

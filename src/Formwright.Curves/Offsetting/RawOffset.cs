@@ -5,6 +5,9 @@ namespace Formwright.Curves.Offsetting;
 /// <summary>The untrimmed offset: all normals' ends where 1 - κd is above 0, round corners, and for an open source circles about its ends.</summary>
 internal sealed class RawOffset
 {
+    /// <summary>A segment shorter than this is left out: its ends are one place.</summary>
+    private const double NothingMm = 1e-9;
+
     private readonly Chain source;
     private readonly double distance;
     private readonly List<Strand> strands = [];
@@ -64,7 +67,7 @@ internal sealed class RawOffset
     /// <returns>Whether that is one piece from end to end.</returns>
     private bool Segment(EulerSegment segment, bool isFirst, ref bool startsFresh)
     {
-        if (segment.LengthMm == 0)
+        if (segment.LengthMm < NothingMm)
         {
             return true;
         }

@@ -101,6 +101,15 @@ internal sealed class Trimming
 
     private void Keep(Cut from, Cut to, List<OffsetSpan> spans)
     {
+        if (
+            spans.Count == 0
+            || EndsInside(from, spans[0].At(0))
+            || EndsInside(to, spans[^1].At(spans[^1].End))
+        )
+        {
+            return;
+        }
+
         // Between crossings a slice is all far enough or all too near; places in every span guard against a crossing overlooked.
         ReadOnlySpan<double> probes = spans.Count > 2 ? Probes.AsSpan(0, 1) : Probes;
         foreach (OffsetSpan span in spans)
@@ -114,13 +123,15 @@ internal sealed class Trimming
             }
         }
 
-        if (spans.Count == 0)
-        {
-            return;
-        }
-
         slices.Add(new(from, to, spans));
     }
+
+    /// <summary>
+    /// A strand's own end is a cusp or an inner corner, and too near to the source however short the slice that leads to it; only
+    /// the ends of an open source are good ends. A loop without crossings has no end.
+    /// </summary>
+    private bool EndsInside(Cut cut, CurvePoint at) =>
+        cut.Crossing < 0 && !strands[cut.Strand].IsClosed && !IsSourceEnd(at.Position);
 
     private bool IsTooNear(Point place) =>
         source.Nearest(place).DistanceMm < Math.Abs(distance) - TooNearMm;
@@ -185,10 +196,7 @@ internal sealed class Trimming
 
         void End(Cut cut, Point place)
         {
-            bool isNatural =
-                cut.Crossing >= 0
-                    ? caps.Contains(cut.Crossing)
-                    : !source.IsClosed && IsSourceEnd(place);
+            bool isNatural = cut.Crossing >= 0 ? caps.Contains(cut.Crossing) : IsSourceEnd(place);
             if (!isNatural)
             {
                 problems.Add(new(place, OffsetFault.OpenEnd));
@@ -198,6 +206,11 @@ internal sealed class Trimming
 
     private bool IsSourceEnd(Point place)
     {
+        if (source.IsClosed)
+        {
+            return false;
+        }
+
         CurvePoint start = source.Start;
         CurvePoint end = source.End;
         return place.DistanceTo(start.Position + (start.Normal * distance)) < TooNearMm

@@ -93,15 +93,25 @@ internal sealed class VariationCurve
         return span.Length / (Math.Abs(across.X) + Math.Abs(across.Y));
     }
 
+    /// <summary>How much a span asks of the curve: sideways for each step along where it is S-shaped, imbalance where it is a quarter turn.</summary>
+    private static double Demand(VariationSpan span)
+    {
+        Vector across = span.To - span.From;
+        double slope = Math.Abs(across.Y) / across.X;
+        bool isQuarter = span.FromAngle != span.ToAngle;
+        return isQuarter ? 0.3 * Math.Max(slope, 1 / slope) : slope;
+    }
+
+    /// <summary>The span to blame is the one that asks most.</summary>
     private bool Failed()
     {
         FailedSpan = 0;
         for (int m = 1; m < Spans.Length; m++)
         {
-            FailedSpan = Stretch(Spans[m]) > Stretch(Spans[FailedSpan]) ? m : FailedSpan;
+            FailedSpan = Demand(Spans[m]) > Demand(Spans[FailedSpan]) ? m : FailedSpan;
         }
 
-        RanOff = Stretch(Spans[FailedSpan]) > LargestStretch;
+        RanOff = Spans.Any(span => Stretch(span) > LargestStretch);
         return false;
     }
 

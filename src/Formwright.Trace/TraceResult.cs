@@ -1,0 +1,35 @@
+using Formwright.Curves;
+using Formwright.Trace.Aligning;
+using Formwright.Trace.Files;
+
+namespace Formwright.Trace;
+
+/// <summary>What a trace came to. All lengths mm, in the body frame (u from the heel, y towards the treble side).</summary>
+/// <param name="File">The file it came from.</param>
+/// <param name="Fair">The fair outline, symmetric.</param>
+/// <param name="Features">Its bouts, waist and ends.</param>
+/// <param name="Bumps">Where the trace leaves the fair curve of its side, the worst first.</param>
+/// <param name="Floor">Noise and what can be told in spite of it.</param>
+/// <param name="Alignment">How the trace was laid on the centreline.</param>
+/// <param name="ScaleFactor">By what the file's lengths were multiplied to meet the known length; 1 where none was given.</param>
+/// <param name="Misfit">How the fair outline meets the points.</param>
+/// <param name="Differences">Both sides beside each other; empty where one side was traced.</param>
+/// <param name="Treble">The points of the treble side, y ≥ 0; empty where it was not traced.</param>
+/// <param name="Bass">The points of the bass side, y ≤ 0; empty where it was not traced.</param>
+public sealed record TraceResult(
+    TraceFile File,
+    Outline Fair,
+    TracedFeatures Features,
+    IReadOnlyList<Bump> Bumps,
+    NoiseFloor Floor,
+    TraceAlignment Alignment,
+    double ScaleFactor,
+    TraceMisfit Misfit,
+    IReadOnlyList<SideDifference> Differences,
+    IReadOnlyList<Point> Treble,
+    IReadOnlyList<Point> Bass
+)
+{
+    /// <summary>Lengths of stretches where the shape is not understood well enough to tell a bump from it; as a rule there are none.</summary>
+    public IReadOnlyList<(TraceSide Side, double FromUMm, double ToUMm)> Unsure { get; init; } = [];
+}

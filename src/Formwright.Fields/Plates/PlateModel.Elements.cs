@@ -37,6 +37,7 @@ public sealed partial class PlateModel
     {
         Span<double> own = stackalloc double[PlateElement.All];
         Gather(element, unknowns, own);
+        var shapes = new ElementShapes();
         triangles[element].Values(point.Part, point.Place, shapes);
         triangles[element].Slopes(point.Part, point.Place, shapes);
         double rise = 0;
@@ -58,6 +59,33 @@ public sealed partial class PlateModel
         }
 
         return new(rise, new(slopeX, slopeY), new(u, v));
+    }
+
+    internal HeightSample SampleAt(
+        int element,
+        int part,
+        Point place,
+        ReadOnlySpan<double> unknowns
+    )
+    {
+        Span<double> own = stackalloc double[PlateElement.All];
+        Gather(element, unknowns, own);
+        var shapes = new ElementShapes();
+        triangles[element].Values(part, place, shapes);
+        triangles[element].Slopes(part, place, shapes);
+        triangles[element].Strains(part, place, shapes);
+        double[] sums = new double[6];
+        for (int k = 0; k < PlateElement.Bending; k++)
+        {
+            sums[0] += own[k] * shapes.W[k];
+            sums[1] += own[k] * shapes.Wx[k];
+            sums[2] += own[k] * shapes.Wy[k];
+            sums[3] += own[k] * shapes.Wxx[k];
+            sums[4] += own[k] * shapes.Wxy[k];
+            sums[5] += own[k] * shapes.Wyy[k];
+        }
+
+        return new(sums[0], new(sums[1], sums[2]), sums[3], sums[4], sums[5]);
     }
 
     /// <summary>An element's unknowns in the plate's axes.</summary>
@@ -106,6 +134,7 @@ public sealed partial class PlateModel
             RimEdge rim = triangles.RimOf(e, side)!;
             (Point middle, Vector along) = triangles.OnCurve(rim, 0.5);
             Vector normal = along.Left * (1 / along.Length);
+            var shapes = new ElementShapes();
             triangles[e].Slopes(side, middle, shapes);
             double[] factors = new double[PlateElement.Bending];
             for (int k = 0; k < factors.Length; k++)
@@ -152,6 +181,7 @@ public sealed partial class PlateModel
     {
         double[] whole = new double[UnknownCount];
         Span<double> own = stackalloc double[PlateElement.All];
+        var shapes = new ElementShapes();
         foreach (PlateLoad load in loads)
         {
             List<(int Element, ElementPoint Point)> points = [.. PointsOf(load.Spot)];
@@ -222,6 +252,38 @@ public sealed partial class PlateModel
         plate.SupportAt is not null ? plate.SupportAt(middle)
         : edge.IsHole ? EdgeSupport.Free
         : plate.Support;
+
+    /// <summary>The meshed plate as a region; its curved edges as polylines.</summary>
+    private Region RegionOfMesh()
+    {
+        const int pieces = 8;
+        var loops = new List<IReadOnlyList<Point>>();
+        var next = Mesh.Rim.ToDictionary(edge => edge.From);
+        double sagitta = 0;
+        while (next.Count > 0)
+        {
+            var loop = new List<Point>();
+            int vertex = next.Keys.Min();
+            while (next.Remove(vertex, out RimEdge? edge))
+            {
+                Point from = Mesh.Points[edge.From];
+                Point to = Mesh.Points[edge.To];
+                int count = edge.IsCurved ? pieces : 1;
+                double bow = edge.At(0.5, from, to).Position.DistanceTo(from.Towards(to, 0.5));
+                sagitta = Math.Max(sagitta, bow / (count * count));
+                for (int k = 0; k < count; k++)
+                {
+                    loop.Add(edge.At((double)k / count, from, to).Position);
+                }
+
+                vertex = edge.To;
+            }
+
+            loops.Add(loop);
+        }
+
+        return Region.OfLoops(loops, sagitta);
+    }
 
     /// <summary>A third of what the first mode of a free plate about this size could be, as λ = ω².</summary>
     private double FreeScale()

@@ -21,14 +21,15 @@ public sealed partial class PlateModel
     private readonly Plate plate;
     private readonly PlateTriangles triangles;
     private readonly PlateLocator locator;
-    private readonly ElementShapes shapes = new();
     private readonly double[][] slaves;
+    private readonly Lazy<Region> region;
     private SparseFactor? factor;
 
     private PlateModel(Plate plate, PlateMesh mesh)
     {
         this.plate = plate;
         Mesh = mesh;
+        region = new(RegionOfMesh);
         triangles = new(mesh);
         locator = new(triangles);
         Unknowns = new(mesh, plate.IsCoupled, SupportAt);
@@ -57,6 +58,9 @@ public sealed partial class PlateModel
     }
 
     public PlateMesh Mesh { get; }
+
+    /// <summary>The plate without its holes; curved edges as fine polylines.</summary>
+    public Region Region => region.Value;
 
     /// <summary>Free unknowns.</summary>
     public int UnknownCount => Unknowns.Count;

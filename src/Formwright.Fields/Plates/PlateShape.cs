@@ -2,8 +2,8 @@ using Formwright.Curves;
 
 namespace Formwright.Fields.Plates;
 
-/// <summary>A bent state of a plate: a deflection in mm, or a mode without scale.</summary>
-public sealed class PlateShape
+/// <summary>A bent state of a plate: a deflection in mm, or a mode without scale. Curvatures jump a little from triangle to triangle.</summary>
+public sealed class PlateShape : IHeightField
 {
     private readonly PlateModel model;
     private readonly double[] unknowns;
@@ -12,27 +12,33 @@ public sealed class PlateShape
     {
         this.model = model;
         this.unknowns = unknowns;
-        Rises = new double[model.Mesh.Points.Length];
-        for (int v = 0; v < Rises.Length; v++)
+        double[] rises = new double[model.Mesh.Points.Length];
+        int highest = 0;
+        for (int v = 0; v < rises.Length; v++)
         {
             int number = model.Unknowns.RiseAt(v);
-            Rises[v] = number < 0 ? 0 : unknowns[number];
+            rises[v] = number < 0 ? 0 : unknowns[number];
+            highest = rises[v] > rises[highest] ? v : highest;
         }
+
+        Rises = rises;
+        Peak = new(model.Mesh.Points[highest], rises[highest]);
     }
 
     /// <summary>Rise at each vertex of the model's mesh.</summary>
-    public double[] Rises { get; }
+    public IReadOnlyList<double> Rises { get; }
 
-    internal ReadOnlySpan<double> Unknowns => unknowns;
+    public Region Region => model.Region;
 
-    /// <summary>Rise at a place; null outside the plate.</summary>
-    public double? RiseAt(Point place) => At(place)?.RiseMm;
+    /// <summary>The vertex of the mesh that rises most.</summary>
+    public HeightPeak Peak { get; }
 
-    /// <summary>Rise, slopes and in-plane movement at a place; null outside the plate.</summary>
-    public PlateMotion? At(Point place) =>
+    public double HeightAt(Point place) => At(place).HeightMm;
+
+    public HeightSample At(Point place) =>
         model.Locate(place) is (int element, int part)
-            ? model.MotionAt(element, new(part, place, 1), unknowns)
-            : null;
+            ? model.SampleAt(element, part, place, unknowns)
+            : default;
 
     /// <summary>Mean rise, slopes and in-plane movement of a spot.</summary>
     /// <exception cref="ArgumentException">The spot lies off the plate.</exception>

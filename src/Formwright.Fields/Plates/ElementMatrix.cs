@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Formwright.Fields.Plates;
@@ -10,6 +11,7 @@ internal sealed class ElementMatrix(int size)
     internal double[] Values { get; } = new double[size * size];
 
     /// <summary>Adds <c>weight · leftᵀ right</c>, from unknown <paramref name="first"/> on, and counts on the sum being symmetric in the end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void AddProduct(
         double weight,
         ReadOnlySpan<double> left,
@@ -40,6 +42,7 @@ internal sealed class ElementMatrix(int size)
     }
 
     /// <summary>Adds <c>weight · rowsᵀ Q rows</c> for three rows of equal length and a 3 × 3 matrix, from an unknown on.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void AddEnergy(
         double weight,
         ReadOnlySpan<double> rows,

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Formwright.Curves;
 
@@ -139,6 +140,7 @@ internal sealed class HctTriangle
     }
 
     /// <summary>A sum of rows of twelve with factors.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Combine(ReadOnlySpan<double> factors, ref double source, Span<double> row)
     {
         Vector256<double> low = default;

@@ -59,6 +59,7 @@ internal sealed class Front
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Panel(int from, int to, Span<double> pivots)
     {
         int width = to - from;
@@ -112,6 +113,7 @@ internal sealed class Front
     }
 
     /// <summary>Takes the panel's product W·Lᵀ from all that is not eliminated yet.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Update(int from, int to)
     {
         int width = to - from;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Formwright.Fields.Sparse;
 
 /// <summary>
@@ -28,6 +30,7 @@ internal static class JacobiEigen
         return ([.. order.Select(i => a[i][i])], [.. order.Select(i => v[i])]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static bool Sweep(double[][] a, double[][] v, int n)
     {
         bool turned = false;
@@ -61,6 +64,7 @@ internal static class JacobiEigen
         return turned;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Rotate(double[] p, double[] q, double c, double s)
     {
         for (int k = 0; k < p.Length; k++)

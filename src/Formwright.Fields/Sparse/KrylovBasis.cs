@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Formwright.Fields.Sparse;
@@ -138,6 +139,7 @@ internal sealed class KrylovBasis(SymmetricMatrix mass, int mostBlocks)
     }
 
     /// <summary>Inner products of two blocks, row by row.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double[] Project(double[] left, double[] right)
     {
         Vector256<double> a = default,
@@ -162,6 +164,7 @@ internal sealed class KrylovBasis(SymmetricMatrix mass, int mostBlocks)
     }
 
     /// <summary><c>target -= block · share</c>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Remove(double[] block, double[] share, double[] target)
     {
         Vector256<double> a = -Lanes.Load(share, 0);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Formwright.Fields.Sparse;
@@ -129,6 +130,7 @@ public sealed class SparseFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Forward(int block, Span<double> x)
     {
         (int start, int count, _) = symbolic.Order.Blocks[block];
@@ -156,6 +158,7 @@ public sealed class SparseFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Backward(int block, Span<double> x)
     {
         (int start, int count, _) = symbolic.Order.Blocks[block];
@@ -273,6 +276,7 @@ public sealed class SparseFactor
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static void Extend(Front front, int[] rows, double[] rest, int[] local)
     {
         int at = 0;

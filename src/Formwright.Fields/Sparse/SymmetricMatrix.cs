@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace Formwright.Fields.Sparse;
@@ -39,6 +40,7 @@ public sealed class SymmetricMatrix
     /// <summary>Adds a small dense symmetric matrix.</summary>
     /// <param name="unknowns">Its unknowns; rows and columns of negative ones are left out.</param>
     /// <param name="block">Row by row, as many rows and columns as there are unknowns.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void AddBlock(ReadOnlySpan<int> unknowns, ReadOnlySpan<double> block)
     {
         int n = unknowns.Length;
@@ -74,6 +76,7 @@ public sealed class SymmetricMatrix
     }
 
     /// <summary><c>y = this · x</c> for four vectors at once, their entries side by side (see <see cref="Lanes"/>).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void MultiplyLanes(ReadOnlySpan<double> x, Span<double> y)
     {
         ReadOnlySpan<int> starts = Pattern.Starts.AsSpan();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 
 namespace Formwright.Fields.Sparse;
@@ -69,6 +70,7 @@ public sealed class SymmetricPattern
     }
 
     /// <summary>Place of entry (<paramref name="row"/>, <paramref name="column"/>) of either triangle among the entries; negative if it is none.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public int IndexOf(int row, int column)
     {
         int low = Math.Min(row, column);

@@ -1,1 +1,3 @@
-Console.WriteLine("formwright");
+using Formwright.Cli;
+
+return CommandLine.Run(args, Streams.OfProcess());

@@ -21,7 +21,7 @@ public sealed record Finding(
     public string Cure => Rule.Words.Format($"{Code}.cure", Arguments);
 
     /// <summary>Where the limit comes from.</summary>
-    public string Source => Rule.Source;
+    public string Source => Rule.Words.Format($"{Code}.source", Arguments);
 
     private object?[] Arguments => [Measured, Limit, .. More];
 }

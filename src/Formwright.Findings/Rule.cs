@@ -5,7 +5,7 @@ namespace Formwright.Findings;
 /// <summary>
 /// One rule that a design can break. Its texts stand in the resources of the assembly that declares it, under
 /// <c>{Code}.title</c>, <c>{Code}.message</c>, <c>{Code}.cure</c> and <c>{Code}.source</c> (a published source, or 'common practice'),
-/// so that messages, page and documentation can't drift apart. In messages and cures {0} is the measured figure,
+/// so that messages, page and documentation can't drift apart. In messages, cures and sources {0} is the measured figure,
 /// {1} its limit, and {2} onwards whatever else the rule names.
 /// </summary>
 /// <param name="Code">Our own code, words joined by hyphens after the part's name: <c>mould.rebate-too-deep</c>.</param>
@@ -16,9 +16,6 @@ public sealed record Rule(string Code, Severity Severity, string Unit, Wording W
 {
     /// <summary>What the rule is about, a few words.</summary>
     public string Title => Words[$"{Code}.title"];
-
-    /// <summary>Where the limit comes from: a published source, or common practice.</summary>
-    public string Source => Words[$"{Code}.source"];
 
     /// <summary>A finding against this rule.</summary>
     /// <param name="measured">The figure found, in <see cref="Unit"/>.</param>

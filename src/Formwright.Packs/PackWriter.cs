@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
+using Formwright.Design.Reading;
 using Formwright.Packs.Report;
+using Formwright.Words;
 
 namespace Formwright.Packs;
 
@@ -16,13 +18,16 @@ public static class PackWriter
     /// <param name="designText">The design's text, kept in the pack.</param>
     /// <param name="folder">Where it goes: a folder that is absent, empty, or holds an earlier pack.</param>
     /// <param name="progress">Told after each file.</param>
+    /// <param name="cancel">Asks to stop; nothing is left behind then.</param>
+    /// <exception cref="OperationCanceledException">It was asked to stop.</exception>
     /// <exception cref="IOException">The disk failed; nothing is left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder can't be written; nothing is left behind.</exception>
     public static PackResult Write(
         Study study,
         string designText,
         string folder,
-        IProgress<PackProgress>? progress = null
+        IProgress<PackProgress>? progress = null,
+        CancellationToken cancel = default
     )
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -32,6 +37,8 @@ public static class PackWriter
             return new PackResult(null, null, PacksWords.Of["stopped"]);
         }
 
+        // The same design gives the same bytes, whatever language the person at the keyboard speaks.
+        using Language spoken = Language.Use(Choices.NameOf(study.Design.Sheets.Language));
         string target = Path.GetFullPath(folder).TrimEnd(Path.DirectorySeparatorChar);
         if (File.Exists(target) || IsForeign(target))
         {
@@ -43,7 +50,7 @@ public static class PackWriter
         string fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}");
         try
         {
-            PackManifest manifest = WriteInto(fresh, study, designText, progress);
+            PackManifest manifest = WriteInto(fresh, study, designText, progress, cancel);
             Swap(fresh, target);
             return new PackResult(target, manifest, null);
         }
@@ -60,7 +67,8 @@ public static class PackWriter
         string folder,
         Study study,
         string designText,
-        IProgress<PackProgress>? progress
+        IProgress<PackProgress>? progress,
+        CancellationToken cancel
     )
     {
         PackEntry[] entries = [.. PackContents.Of(study, designText)];
@@ -74,6 +82,7 @@ public static class PackWriter
         Parallel.For(
             0,
             entries.Length,
+            new ParallelOptions { CancellationToken = cancel },
             i =>
             {
                 files[i] = WriteOne(folder, entries[i]);

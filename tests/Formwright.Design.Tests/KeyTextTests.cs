@@ -1,6 +1,7 @@
 using System.Globalization;
 using Formwright.Design.Reading;
 using Formwright.Testing;
+using Formwright.Words;
 using Xunit;
 
 namespace Formwright.Design.Tests;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Formwright.Testing;
+using Formwright.Words;
 using Xunit;
 
 namespace Formwright.Design.Tests;

@@ -157,7 +157,7 @@ public sealed class SyntaxFaultTests
     [Fact]
     public void Spanish_is_spoken_too()
     {
-        using IDisposable spanish = Testing.Language.Use("es");
+        using IDisposable spanish = Formwright.Words.Language.Use("es");
         Assert.Equal(
             ["2:8: 'neck.ramp' vale 99,5 mm, pero solo puede ir de -5 a 15 mm."],
             Reading.FaultsAfterWhole("[neck]\nramp = 99.5\n")

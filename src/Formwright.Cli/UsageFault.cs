@@ -71,7 +71,9 @@ internal static class UsageFault
 
     private static string Unknown(string token, Command command)
     {
-        IEnumerable<string> names = token.StartsWith('-')
+        bool isOption = token.StartsWith('-');
+        token = isOption ? token.Split('=', 2)[0] : token;
+        IEnumerable<string> names = isOption
             ? command.Options.Select(option => option.Name)
             : command.Subcommands.Select(each => each.Name);
         string shown = token.Length > 60 ? token[..60] + "…" : token;

@@ -23,14 +23,26 @@ internal static class Sources
     public static IEnumerable<string> Files(string project)
     {
         string folder = Path.GetDirectoryName(ProjectFile(project))!;
-        char bar = Path.DirectorySeparatorChar;
         return Directory
             .EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories)
-            .Where(path =>
-                !path.Contains($"{bar}obj{bar}", StringComparison.Ordinal)
-                && !path.Contains($"{bar}bin{bar}", StringComparison.Ordinal)
-            );
+            .Where(IsSource);
     }
+
+    /// <summary>All that may ask for a text: code, pages and tables of every project, also of one above.</summary>
+    public static string Everything { get; } =
+        string.Join(
+            '\n',
+            new[] { "*.cs", "*.razor", "*.toml", "*.tsv" }
+                .SelectMany(pattern =>
+                    Directory.EnumerateFiles(
+                        Repository.PathOf("src"),
+                        pattern,
+                        SearchOption.AllDirectories
+                    )
+                )
+                .Where(IsSource)
+                .Select(File.ReadAllText)
+        );
 
     /// <summary>A project's assembly, loaded from beside the tests; null for one that the tests don't refer to.</summary>
     public static Assembly? AssemblyOf(string project)
@@ -38,5 +50,13 @@ internal static class Sources
         string name = project == "Cli" ? "formwright" : $"Formwright.{project}";
         string path = Path.Combine(AppContext.BaseDirectory, name + ".dll");
         return File.Exists(path) ? Assembly.LoadFrom(path) : null;
+    }
+
+    private static bool IsSource(string path)
+    {
+        char bar = Path.DirectorySeparatorChar;
+        return !path.Contains($"{bar}obj{bar}", StringComparison.Ordinal)
+            && !path.Contains($"{bar}bin{bar}", StringComparison.Ordinal)
+            && !path.Contains($"{bar}node_modules{bar}", StringComparison.Ordinal);
     }
 }

@@ -84,7 +84,7 @@ public sealed partial class CheckTests : IDisposable
     public void What_cannot_be_built_is_a_finding(string key, string value)
     {
         shell.Write("odd.toml", DesignEdit.Set(DesignModels.TextOf("heron"), key, value));
-        Outcome outcome = shell.Run("check", "odd.toml").Ended(1);
+        Outcome outcome = Shell.Here("check", shell.PathOf("odd.toml")).Ended(1);
         Assert.StartsWith(
             "odd.toml: can't be built as it stands",
             outcome.Out,

@@ -28,7 +28,7 @@ public sealed class HelpTests : IDisposable
     [InlineData("pack", "--out FOLDER", "whole or absent")]
     public void Every_command_explains_itself(string command, string one, string two)
     {
-        string text = shell.Run(command, "--help").Ended(0).Out;
+        string text = Shell.Here(command, "--help").Ended(0).Out;
         Assert.Contains(one, text, StringComparison.Ordinal);
         Assert.Contains(two, text, StringComparison.Ordinal);
     }
@@ -37,13 +37,13 @@ public sealed class HelpTests : IDisposable
     public void Help_speaks_spanish() =>
         Assert.Contains(
             "Uso: formwright pack ARCHIVO",
-            shell.Run("pack", "--help", "--language", "es").Ended(0).Out,
+            Shell.Here("pack", "--help", "--language", "es").Ended(0).Out,
             StringComparison.Ordinal
         );
 
     [Fact]
     public void The_version_is_one_line() =>
-        Assert.Matches(@"^\d+\.\d+\.\d+\S*\n$", shell.Run("--version").Ended(0).Out);
+        Assert.Matches(@"^\d+\.\d+\.\d+\S*\n$", Shell.Here("--version").Ended(0).Out);
 
     [Theory]
     [InlineData("'chek' is not understood here. Did you mean 'check'?", "chek")]
@@ -82,7 +82,7 @@ public sealed class HelpTests : IDisposable
     [InlineData("'b.toml' is not understood here.", "report", "a.toml", "b.toml")]
     public void A_wrong_command_line_is_wrong_input(string line, params string[] args)
     {
-        Outcome outcome = shell.Run(args).Ended(2);
+        Outcome outcome = Shell.Here(args).Ended(2);
         Assert.Equal("", outcome.Out);
         Assert.StartsWith(line + "\nUsage: formwright ", outcome.Error, StringComparison.Ordinal);
         Assert.Empty(shell.Names());
@@ -92,7 +92,7 @@ public sealed class HelpTests : IDisposable
     public void A_wrong_command_line_is_told_in_spanish() =>
         Assert.StartsWith(
             "'chek' no se entiende aquí. ¿Quiso decir 'check'?\nUso: ",
-            shell.Run("--language", "es", "chek").Ended(2).Error,
+            Shell.Here("--language", "es", "chek").Ended(2).Error,
             StringComparison.Ordinal
         );
 }

@@ -18,6 +18,7 @@ public sealed partial class UnitTests
         ["ToleranceDesign.*"] = "in the unit of the figure it belongs to",
         ["KeySpec.*"] = "in the unit that the key states",
         ["Mark.Value"] = "put into a sentence that names the unit",
+        ["ChanceResult.*"] = "probabilities, and figures that carry their unit",
         ["MonteCarloResult.ChanceInBands"] = "a probability",
         ["ElasticRatios.*"] = "ratios",
         ["SectionForm.*"] = "coefficients of a form without size",
@@ -86,7 +87,7 @@ public sealed partial class UnitTests
         || typeof(IEnumerable<double>).IsAssignableFrom(type);
 
     [GeneratedRegex(
-        "(?:Mm|Mm2|Mm3|Mm4|M|Kg|G|KgPerM[23]?|GPerM|N|Nmm2?|Nm|MPa|GPa|Pa|Rad|Deg|Hz|Db|Cents|Percent|S|C|(?:Factor|Share|Strain|Slope|Ratio)s?)$"
+        "(?:L|Mm|Mm2|Mm3|Mm4|M|Kg|G|KgPerM[23]?|GPerM|N|Nmm2?|Nm|MPa|GPa|Pa|Rad|Deg|Hz|Db|Cents|Percent|S|C|(?:Factor|Share|Strain|Slope|Ratio)s?)$"
     )]
     private static partial Regex Suffix();
 }

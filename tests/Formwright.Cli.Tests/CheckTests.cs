@@ -85,7 +85,7 @@ public sealed partial class CheckTests : IDisposable
     {
         shell.Write("odd.toml", DesignEdit.Set(DesignModels.TextOf("heron"), key, value));
         Outcome outcome = Shell.Here("check", shell.PathOf("odd.toml")).Ended(1);
-        Assert.StartsWith(
+        Assert.Contains(
             "odd.toml: can't be built as it stands",
             outcome.Out,
             StringComparison.Ordinal

@@ -75,6 +75,35 @@ public sealed partial class Chain : ICurve
         return segments[segment].At(s);
     }
 
+    /// <summary>The chain at many arc lengths; ascending ones need no search.</summary>
+    /// <param name="arcLengthsMm">Arc lengths from the start, mm.</param>
+    /// <param name="into">As many places.</param>
+    /// <exception cref="ArgumentException"><paramref name="into"/> is shorter, or an arc length is outside an open chain.</exception>
+    public void Sample(ReadOnlySpan<double> arcLengthsMm, Span<CurvePoint> into)
+    {
+        if (into.Length < arcLengthsMm.Length)
+        {
+            throw new ArgumentException("There is not room for all places.", nameof(into));
+        }
+
+        int segment = 0;
+        for (int i = 0; i < arcLengthsMm.Length; i++)
+        {
+            double s = arcLengthsMm[i];
+            if (!(s >= starts[segment] && s <= starts[segment + 1]))
+            {
+                bool isNext =
+                    segment + 2 < starts.Length
+                    && s > starts[segment + 1]
+                    && s <= starts[segment + 2];
+                segment = isNext ? segment + 1 : Locate(s).Segment;
+                s = isNext ? s : starts[segment] + Locate(s).S;
+            }
+
+            into[i] = segments[segment].At(s - starts[segment]);
+        }
+    }
+
     double ICurve.SpanEnd(int span) => segments[span].LengthMm;
 
     CurvePoint ICurve.At(int span, double t) => segments[span].At(t);

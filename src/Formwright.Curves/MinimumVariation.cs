@@ -50,7 +50,7 @@ public static class MinimumVariation
             curve = curve.With(curve.Spans[0].Bubbles + 4);
             if (!curve.Settle())
             {
-                return Failed([VariationStart.Failure(curve)], curve.Iterations);
+                return Failed([start.Failure(curve)], curve.Iterations);
             }
 
             moved = Math.Abs(curve.Length - before) * start.ScaleMm;

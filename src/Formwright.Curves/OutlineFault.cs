@@ -1,6 +1,6 @@
 namespace Formwright.Curves;
 
-/// <summary>Why an outline can't be made of its features.</summary>
+/// <summary>Why an outline can't be made of its features. The figures that go with it are named where there are any (mm).</summary>
 public enum OutlineFault
 {
     /// <summary>A length, station or width that is not a sensible size (0 or less, or beyond 10 m).</summary>
@@ -15,19 +15,22 @@ public enum OutlineFault
     /// <summary>The waist is not narrower than a bout; the limit is the narrower bout.</summary>
     WaistNotNarrower,
 
-    /// <summary>A flat is too wide for the bout beside it; the limit is the width of the bout, or unknown when only the curve shows it.</summary>
+    /// <summary>A flat is not narrower than the bout beside it, which is the limit.</summary>
     FlatTooWide,
+
+    /// <summary>No fair curve leaves the flat straight: it is too wide for the bout beside it.</summary>
+    FlatOutOfReach,
 
     /// <summary>A flat and a radius are asked for at the same end.</summary>
     FlatAndRadius,
 
-    /// <summary>The curve has another bout or waist between this feature and the next.</summary>
+    /// <summary>The curve has another bout or waist between this feature and the next, at the measured station.</summary>
     ExtraTurn,
 
     /// <summary>The fixed radius lets no fair curve through; the limit is the radius of the fair curve without it.</summary>
     RadiusOutOfReach,
 
-    /// <summary>The fair curve through all features has no bout (or no waist) here: it bends the other way.</summary>
+    /// <summary>The fair curve through all features has no bout (or no waist) here: it bends the other way, with the measured radius.</summary>
     NoTurn,
 
     /// <summary>The curve between this feature and the next would loop, cross itself or run off: they stand too near for their widths.</summary>

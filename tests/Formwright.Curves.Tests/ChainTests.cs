@@ -236,6 +236,30 @@ public sealed class ChainTests
         );
 
     [Fact]
+    public void Sampling_many_places_is_asking_for_each() =>
+        (
+            from chain in Models.Chains
+            from shares in Gen.Double[0, 1].Array[1, 50]
+            select (chain, shares)
+        ).Sample(
+            given =>
+            {
+                double[] s = [.. given.shares.Select(share => share * given.chain.LengthMm)];
+                CurvePoint[] places = new CurvePoint[s.Length];
+                foreach (double[] order in new[] { s, [.. s.Order()] })
+                {
+                    given.chain.Sample(order, places);
+                    Assert.All(
+                        order.Zip(places),
+                        pair =>
+                            EulerSegmentTests.Close(given.chain.At(pair.First), pair.Second, 1e-9)
+                    );
+                }
+            },
+            iter: 100
+        );
+
+    [Fact]
     public void A_part_of_a_closed_chain_may_run_over_its_start()
     {
         Chain part = Circle.Part(300, 20);

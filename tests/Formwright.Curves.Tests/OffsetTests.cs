@@ -140,7 +140,7 @@ public sealed class OffsetTests
                 Assert.NotEmpty(result.Paths);
                 Audited(closed, given.d, result, 8);
             },
-            iter: 600
+            iter: 300
         );
 
     [Fact]

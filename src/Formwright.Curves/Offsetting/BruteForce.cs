@@ -12,6 +12,7 @@ internal sealed class BruteForce
     private readonly double distance;
     private readonly double spacing;
     private readonly List<(int Segment, double S, Point Position)> samples = [];
+    private double[]? sampled;
 
     internal BruteForce(Chain source, double distance, double spacing)
     {
@@ -83,8 +84,14 @@ internal sealed class BruteForce
 
     private double DistanceOf(Point place)
     {
-        double[] sampled = [.. samples.Select(sample => sample.Position.DistanceTo(place))];
-        double least = sampled.Min();
+        sampled ??= new double[samples.Count];
+        double least = double.PositiveInfinity;
+        for (int i = 0; i < sampled.Length; i++)
+        {
+            sampled[i] = samples[i].Position.DistanceTo(place);
+            least = Math.Min(least, sampled[i]);
+        }
+
         double exact = least;
         for (int i = 0; i < sampled.Length; i++)
         {
@@ -114,7 +121,7 @@ internal sealed class BruteForce
         double b = low + (Golden * (high - low));
         double da = segment.PositionAt(a).DistanceTo(place);
         double db = segment.PositionAt(b).DistanceTo(place);
-        for (int i = 0; i < 32; i++)
+        for (int i = 0; i < 26; i++)
         {
             if (da < db)
             {

@@ -104,7 +104,7 @@ internal static class OutlineChecks
         {
             if (flat == 0 && kappa > 0)
             {
-                remarks.Add(new(feature, OutlineFault.HollowEnd, 1 / kappa, double.NaN));
+                remarks.Add(new(feature, OutlineFault.HollowEnd, 1 / kappa, 0));
             }
         }
     }
@@ -124,7 +124,7 @@ internal static class OutlineChecks
             double convex = i == 2 ? kappa : -kappa;
             if (!(convex > 0))
             {
-                problems.Add(new((OutlineFeature)i, OutlineFault.NoTurn, 1 / convex, double.NaN));
+                problems.Add(new((OutlineFeature)i, OutlineFault.NoTurn, 1 / convex, 0));
             }
         }
 
@@ -148,13 +148,18 @@ internal static class OutlineChecks
             }
             else if (!isFeature && allTurn)
             {
-                Add(turn.ArcLengthMm, OutlineFault.ExtraTurn, turn.Position.X, double.NaN);
+                Add(
+                    turn.ArcLengthMm,
+                    OutlineFault.ExtraTurn,
+                    turn.Position.X,
+                    half.At(at[nearest]).Position.X
+                );
             }
         }
 
         if (problems.Count == 0 && SelfCrossing.First(half) is { } crossing)
         {
-            Add(crossing.ArcLengthMm, OutlineFault.Loop, crossing.Position.X, double.NaN);
+            Add(crossing.ArcLengthMm, OutlineFault.Loop, crossing.Position.X, 0);
         }
 
         return problems;

@@ -124,7 +124,7 @@ internal sealed class SpanSegments
                 }
             }
 
-            double[] weights = SpanStep.SolveThree(gram, miss);
+            double[] weights = ThreeByThree.Solve(gram, miss);
             for (int j = 1; j < count; j++)
             {
                 Kappa[j] -=

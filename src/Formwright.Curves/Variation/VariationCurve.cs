@@ -76,7 +76,7 @@ internal sealed class VariationCurve
     {
         for (int m = 0; m < Spans.Length; m++)
         {
-            if (!steps[m].Meet(Spans[m]))
+            if (!steps[m].Target.Meet(Spans[m]))
             {
                 FailedSpan = m;
                 return false;

@@ -41,13 +41,16 @@ internal sealed class VariationStart
     internal OutlineProblem Problem { get; private set; }
 
     /// <summary>What a curve that did not settle says: which span failed, and how.</summary>
-    internal static OutlineProblem Failure(VariationCurve curve) =>
-        new(
+    internal OutlineProblem Failure(VariationCurve curve)
+    {
+        Vector across = places[curve.FailedSpan + 1] - places[curve.FailedSpan];
+        return new(
             (OutlineFeature)curve.FailedSpan,
             curve.RanOff ? OutlineFault.Loop : OutlineFault.NotFound,
-            double.NaN,
-            double.NaN
+            across.X * ScaleMm,
+            Math.Abs(across.Y) * ScaleMm
         );
+    }
 
     /// <summary>The curve of least variation with a number of bubbles in each span; null when <see cref="Problem"/> says why not.</summary>
     internal VariationCurve? Solve(int bubbles)
@@ -87,9 +90,9 @@ internal sealed class VariationStart
             Problem = isFlat
                 ? new(
                     (OutlineFeature)feature,
-                    OutlineFault.FlatTooWide,
+                    OutlineFault.FlatOutOfReach,
                     feature == 0 ? features.HeelFlatMm : features.TailFlatMm,
-                    double.NaN
+                    feature == 0 ? features.UpperBout.WidthMm : features.LowerBout.WidthMm
                 )
                 : new(
                     (OutlineFeature)feature,

@@ -45,5 +45,6 @@ public class DesignBenchmarks
 
     /// <summary>The whole pack, files and all.</summary>
     [Benchmark]
-    public int Pack() => PackWriter.Write(study, text, Path.Combine(folder, "heron")).Manifest!.Files.Count;
+    public int Pack() =>
+        PackWriter.Write(study, text, Path.Combine(folder, "heron")).Manifest!.Files.Count;
 }

@@ -78,6 +78,7 @@ public static class CommandLine
             NewCommand.Make(streams),
             CheckCommand.Make(streams),
             ReportCommand.Make(streams),
+            SolveCommand.Make(streams),
             PackCommand.Make(streams),
         };
         root.Add(language);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Formwright.Design;
 using Formwright.Design.Reading;
 using Formwright.Packs;
@@ -28,5 +29,28 @@ internal static class DesignFile
     {
         using SlowNotice notice = new(streams, CliWords.Of["progress.computing"]);
         return Packs.Study.Of(reading.Design!);
+    }
+
+    /// <summary>Writes a design beside its place and renames it: the file is whole or as it was.</summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="text">The design's text.</param>
+    /// <param name="replace">Whether a file that is there gives way.</param>
+    /// <exception cref="IOException">The disk failed, or the file is there and must stay.</exception>
+    public static void Write(string path, string text, bool replace)
+    {
+        string target = Path.GetFullPath(path);
+        string fresh = Path.Combine(
+            Path.GetDirectoryName(target)!,
+            $".{Path.GetFileName(target)}.{Guid.NewGuid():N}"
+        );
+        try
+        {
+            File.WriteAllText(fresh, text, new UTF8Encoding(false));
+            File.Move(fresh, target, replace);
+        }
+        finally
+        {
+            File.Delete(fresh);
+        }
     }
 }

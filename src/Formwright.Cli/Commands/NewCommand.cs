@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using Formwright.Design;
 using Formwright.Design.Reading;
 
@@ -62,27 +61,8 @@ internal static class NewCommand
             return ExitStatus.WrongInput;
         }
 
-        WriteWhole(path, text, force);
+        DesignFile.Write(path, text, force);
         streams.Out.WriteLine(CliWords.Of.Format("new.done", path));
         return ExitStatus.Done;
-    }
-
-    // Written beside its place and renamed: the file is whole or as it was.
-    private static void WriteWhole(string path, string text, bool force)
-    {
-        string target = Path.GetFullPath(path);
-        string fresh = Path.Combine(
-            Path.GetDirectoryName(target)!,
-            $".{Path.GetFileName(target)}.{Guid.NewGuid():N}"
-        );
-        try
-        {
-            File.WriteAllText(fresh, text, new UTF8Encoding(false));
-            File.Move(fresh, target, force);
-        }
-        finally
-        {
-            File.Delete(fresh);
-        }
     }
 }

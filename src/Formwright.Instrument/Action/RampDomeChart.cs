@@ -23,7 +23,7 @@ public sealed record RampDomeChart(
 {
     private const double HalfRangeMm = 2;
     private const double StepMm = 0.5;
-    private const int Samples = 5;
+    private const int Samples = 3;
     private const int MaxSteps = 20;
 
     /// <summary>The chart of a chain.</summary>

@@ -82,36 +82,40 @@ public static class MonteCarlo
         (double Low, double High)[] limits
     )
     {
-        Tally total = new(model, bands, limits, Bins);
+        // One worker for each core, each with its own buffers and counts, takes the next stream until none is left.
+        int count = Math.Clamp(cores == 0 ? Environment.ProcessorCount : cores, 1, Streams);
         Moments[] moments = new Moments[Streams];
-        object gate = new();
-        ParallelOptions options = new() { MaxDegreeOfParallelism = cores == 0 ? -1 : cores };
-        Parallel.For(
-            0,
-            Streams,
-            options,
-            () =>
-                (
-                    Worker: new Worker(model, BlockLength),
-                    Tally: new Tally(model, bands, limits, Bins)
-                ),
-            (stream, _, local) =>
+        Tally[] tallies = new Tally[count];
+        int next = -1;
+        void Work(int worker)
+        {
+            Worker draws = new(model, BlockLength);
+            Tally tally = tallies[worker] = new(model, bands, limits, Bins);
+            for (
+                int stream = Interlocked.Increment(ref next);
+                stream < Streams;
+                stream = Interlocked.Increment(ref next)
+            )
             {
                 long share = (builds / Streams) + (stream < builds % Streams ? 1 : 0);
-                local.Tally.Start();
-                local.Worker.Run(new RandomStream(seed, (ulong)stream), share, local.Tally);
-                moments[stream] = local.Tally.Finish();
-                return local;
-            },
-            local =>
-            {
-                // Counts, least and greatest do not depend on the order of adding.
-                lock (gate)
-                {
-                    total.AddCounts(local.Tally);
-                }
+                tally.Start();
+                draws.Run(new RandomStream(seed, (ulong)stream), share, tally);
+                moments[stream] = tally.Finish();
             }
-        );
+        }
+
+        Task[] others = [.. Enumerable.Range(1, count - 1).Select(i => Task.Run(() => Work(i)))];
+        Work(0);
+        Task.WaitAll(others);
+
+        // Counts, least and greatest do not depend on the order of adding; sums are added stream by stream.
+        Tally total = tallies[0];
+        foreach (Tally other in tallies.AsSpan(1))
+        {
+            total.AddCounts(other);
+        }
+
+        total.Start();
         foreach (Moments each in moments)
         {
             total.Add(each);

@@ -78,7 +78,7 @@ public sealed class NeckAndActionTests
         Assert.True(chart.StraightWithinMm < 0.01);
         foreach (ChartLine line in chart.Lines)
         {
-            (double dome, double ramp) = line.Points[2];
+            (double dome, double ramp) = line.Points[1];
             ChainFigures f = found.Model.Figures with { DomeFreeMm = dome, RampMm = ramp };
             HeightChain chain = (found.Model with { Figures = f }).Needed(BuildStage.Strung);
             Assert.Equal(line.SaddleMm, chain.SaddleMm, 1e-7);

@@ -35,7 +35,7 @@ public class MonteCarloBenchmarks
     private sealed class EightNormals : IBatchModel
     {
         public IReadOnlyList<UncertainInput> Inputs { get; } =
-            [.. Enumerable.Range(0, 8).Select(i => UncertainInput.Normal($"x{i}", 0, 1))];
+        [.. Enumerable.Range(0, 8).Select(i => UncertainInput.Normal($"x{i}", 0, 1))];
 
         public int OutputCount => 1;
 

@@ -26,14 +26,20 @@ internal static class ChainView
     {
         double end = EndMm(action);
         yield return new Line(new Point(-8, 0), new Point(end, 0), LineStyle.Datum);
-        List<Point> top = [.. BoardTop(action, chain, FretTable.EndMm(guitar.Design, action.Model))];
+        List<Point> top =
+        [
+            .. BoardTop(action, chain, FretTable.EndMm(guitar.Design, action.Model)),
+        ];
         Point[] face = [.. NeckFace(action, chain)];
         Point[] soundboard = [.. Soundboard(guitar, action, chain, end)];
         double boardEnd = top[^1].X;
         Shape board = Shape.Polyline(
             [
                 .. top,
-                .. soundboard.Where(p => p.X < boardEnd).Append(new Point(boardEnd, HeightAt(soundboard, boardEnd))).Reverse(),
+                .. soundboard
+                    .Where(p => p.X < boardEnd)
+                    .Append(new Point(boardEnd, HeightAt(soundboard, boardEnd)))
+                    .Reverse(),
                 .. face.Reverse(),
             ],
             closed: true
@@ -67,7 +73,7 @@ internal static class ChainView
         }
 
         double saddle = action.Model.Geometry.SaddleMm.Average();
-        double foot = HeightAt(soundboard, saddle) + guitar.Design.Saddle.SlotBottomMm;
+        double foot = HeightAt(soundboard, saddle);
         yield return new Region(
             Shape.Polyline(
                 [
@@ -99,7 +105,10 @@ internal static class ChainView
     /// <summary>The words under nut, join and saddle.</summary>
     public static IEnumerable<Item> Places(Guitar guitar, NeckAndAction action)
     {
-        yield return Below(SheetsWords.Of["station.nut"], 0);
+        yield return Below(SheetsWords.Of["station.nut"], 0) with
+        {
+            Align = Align.Left,
+        };
         yield return Below(
             SheetsWords.Of.Format("station.join-fret", guitar.Design.Identity.JoinFret),
             guitar.JoinMm
@@ -123,7 +132,10 @@ internal static class ChainView
         const double step = 4;
         for (double x = guitar.JoinMm; x < end; x += step)
         {
-            yield return new Point(x, share * guitar.Dome.Field.HeightAt(new Point(x - guitar.JoinMm, 0)));
+            yield return new Point(
+                x,
+                share * guitar.Dome.Field.HeightAt(new Point(x - guitar.JoinMm, 0))
+            );
         }
 
         yield return new Point(

@@ -10,7 +10,8 @@ namespace Formwright.Sheets.Action;
 internal static class ChartSheet
 {
     private const int Ranked = 6;
-    private const double PlotMm = 128;
+    private const double PlotMm = 158;
+    private const double GridMm = 0.5;
 
     public static NamedSheet Of(Guitar guitar, NeckAndAction action)
     {
@@ -48,7 +49,7 @@ internal static class ChartSheet
     {
         RampDomeChart chart = action.Chart;
         double wanted = guitar.Design.Saddle.HeightMm;
-        List<PlotSeries> series = [];
+        List<PlotSeries> series = [.. Grid(chart)];
         foreach (ChartLine line in chart.Lines)
         {
             bool whole = Math.Abs(line.SaddleMm - Math.Round(line.SaddleMm)) < 1e-6;
@@ -87,6 +88,28 @@ internal static class ChartSheet
         };
     }
 
+    // Lines to go up and across by, every half mm.
+    private static IEnumerable<PlotSeries> Grid(RampDomeChart chart)
+    {
+        (double left, double right) = chart.DomeMm;
+        (double low, double high) = chart.RampMm;
+        for (double x = left + GridMm; x < right + 1e-9; x += GridMm)
+        {
+            yield return new PlotSeries([new Point(x, low), new Point(x, high)])
+            {
+                Style = LineStyle.Guide,
+            };
+        }
+
+        for (double y = low + GridMm; y < high + 1e-9; y += GridMm)
+        {
+            yield return new PlotSeries([new Point(left, y), new Point(right, y)])
+            {
+                Style = LineStyle.Guide,
+            };
+        }
+    }
+
     private static string[] How(Guitar guitar, NeckAndAction action)
     {
         RampDomeChart chart = action.Chart;
@@ -99,7 +122,11 @@ internal static class ChartSheet
                 chart.Design.RampMm,
                 chart.SaddleMm
             ),
-            SheetsWords.Of.Format("chart.how-3", guitar.Design.Saddle.LeastMm, guitar.Design.Saddle.MostMm),
+            SheetsWords.Of.Format(
+                "chart.how-3",
+                guitar.Design.Saddle.LeastMm,
+                guitar.Design.Saddle.MostMm
+            ),
             SheetsWords.Of["chart.how-4"],
         ];
     }
@@ -113,7 +140,8 @@ internal static class ChartSheet
                 .. action
                     .ActionBass.Ranked.Take(Ranked)
                     .Select(each =>
-                        (IReadOnlyList<string>)[NameOf(each), $"± {Figures.Fixed(each.PlusMinus, 2)}"]
+                        (IReadOnlyList<string>)
+                            [NameOf(each), $"± {Figures.Fixed(each.PlusMinus, 2)}"]
                     ),
             ]
         )

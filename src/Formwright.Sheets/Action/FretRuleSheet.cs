@@ -68,7 +68,11 @@ internal static class FretRuleSheet
                     new Point(x, half),
                     row.Fret == join ? LineStyle.Outline : LineStyle.Detail
                 );
-                yield return new Line(new Point(x, half), new Point(x, half + LabelMm - 1), LineStyle.Witness);
+                yield return new Line(
+                    new Point(x, half),
+                    new Point(x, half + LabelMm - 1),
+                    LineStyle.Witness
+                );
             }
 
             string name =
@@ -84,16 +88,12 @@ internal static class FretRuleSheet
             {
                 Align = Align.Right,
                 Rise = Rise.Middle,
-                Style = row.Fret == join ? TextStyle.Strong : TextStyle.Body,
+                Style = row.Fret == join ? TextStyle.Strong.Larger : TextStyle.Body.Larger,
             };
         }
 
-        yield return new LinearDimension(
-            new Point(0, -atNut),
-            new Point(0, atNut),
-            Side.Above,
-            8
-        );
+        yield return new BassTreble(ViewFrame.Front, 18, atNut + 20);
+        yield return new LinearDimension(new Point(0, -atNut), new Point(0, atNut), Side.Above, 8);
         double atJoin = FretTable.WidthAt(guitar.Design, guitar.JoinMm) / 2;
         yield return new LinearDimension(
             new Point(end, -atEnd),
@@ -127,9 +127,7 @@ internal static class FretRuleSheet
                 .. action.Frets.Select(row =>
                     (IReadOnlyList<string>)
                         [
-                            row.Fret == 0
-                                ? SheetsWords.Of["station.nut"]
-                                : Figures.Mm(row.Fret, 0),
+                            row.Fret == 0 ? SheetsWords.Of["station.nut"] : Figures.Mm(row.Fret, 0),
                             Figures.Fixed(row.FromNutMm, 2),
                             row.Fret == 0 ? "" : Figures.Fixed(row.FromLastMm, 2),
                             Figures.Fixed(row.BoardWidthMm, 1),

@@ -11,6 +11,9 @@ internal static class HeightsSheet
     private const double Scale = 0.2;
     private const double Heights = 16;
 
+    // A height that no line of the drawing would show.
+    private const double LeastShownMm = 0.05;
+
     public static NamedSheet Of(Guitar guitar, NeckAndAction action)
     {
         Sheet sheet = new(Titles.Of(guitar, "sheet.heights", "document.check"), Paper.A4);
@@ -52,39 +55,40 @@ internal static class HeightsSheet
     private static IEnumerable<Item> Dimensions(NeckAndAction action, HeightChain chain)
     {
         ChainGeometry geometry = action.Model.Geometry;
-        yield return new LinearDimension(new Point(0, 0), new Point(0, chain.NeckMm), Side.Left, 4)
+        if (Math.Abs(chain.NeckMm) > LeastShownMm)
         {
-            Decimals = 2,
-            Style = TextStyle.SmallFigure,
-            Share = 0,
-        };
+            yield return Height(0, chain.NeckMm, 4);
+        }
+
         double x12 = geometry.ActionFretMm;
         int last = geometry.Count - 1;
         yield return Action(action, chain, chain.Bass, 0, x12, "heights.bass", 1);
         yield return Action(action, chain, chain.Treble, last, x12 + 20, "heights.treble", 1);
         double saddle = geometry.SaddleMm.Average();
         yield return new LinearDimension(
-            new Point(saddle, chain.DomeMm),
+            new Point(saddle, chain.Bass.DomeMm),
             new Point(saddle, chain.Bass.SaddleTopMm),
             Side.Right,
             9
         )
         {
             Decimals = 1,
+            After = SheetsWords.Of["heights.bass"],
             Style = TextStyle.SmallFigure,
         };
-        yield return new LinearDimension(
-            new Point(saddle - 30, 0),
-            new Point(saddle - 30, chain.DomeMm),
-            Side.Left,
-            0
-        )
+        if (Math.Abs(chain.DomeMm) > LeastShownMm)
+        {
+            yield return Height(saddle - 30, chain.DomeMm, 0);
+        }
+    }
+
+    private static LinearDimension Height(double x, double z, double offsetMm) =>
+        new(new Point(x, 0), new Point(x, z), Side.Left, offsetMm)
         {
             Decimals = 2,
             Style = TextStyle.SmallFigure,
-            Share = 0,
+            Share = 1,
         };
-    }
 
     private static LinearDimension Action(
         NeckAndAction action,
@@ -121,10 +125,10 @@ internal static class HeightsSheet
             SheetsWords.Of["heights.table"],
             [
                 new Column(SheetsWords.Of["column.mm"]),
-                new Column(SheetsWords.Of["column.on-board"], Align.Right, 24),
-                new Column(SheetsWords.Of["column.free"], Align.Right, 24),
-                new Column(SheetsWords.Of["column.strung"], Align.Right, 24) { Strong = true },
-                new Column(SheetsWords.Of["column.found"], Align.Right, 24),
+                new Column(SheetsWords.Of["column.on-board"], Align.Right, 21),
+                new Column(SheetsWords.Of["column.free"], Align.Right, 21),
+                new Column(SheetsWords.Of["column.strung"], Align.Right, 21) { Strong = true },
+                new Column(SheetsWords.Of["column.found"], Align.Right, 21),
             ],
             [
                 Row("heights.neck", b.NeckMm, f.NeckMm, s.NeckMm),

@@ -11,18 +11,34 @@ internal static class NutAndSaddleSheet
 {
     private const double Scale = 2;
     private const double BeyondMm = 7;
+    private const double CentsMm = 48;
 
     public static NamedSheet Of(Guitar guitar, NeckAndAction action)
     {
         Sheet sheet = new(Titles.Of(guitar, "sheet.nut-and-saddle"), Paper.A4);
         Box area = sheet.Area;
-        View nut = At(new View([.. Nut(guitar, action)]) { Scale = Scale, Label = SheetsWords.Of["nut.view"] }, area.TopMm);
+        View nut = At(
+            new View([.. Nut(guitar, action)])
+            {
+                Scale = Scale,
+                Label = SheetsWords.Of["nut.view"],
+            },
+            area.TopMm
+        );
         View saddle = At(
-            new View([.. Saddle(guitar, action)]) { Scale = Scale, Label = SheetsWords.Of["saddle.view"] },
+            new View([.. Saddle(guitar, action)])
+            {
+                Scale = Scale,
+                Label = SheetsWords.Of["saddle.view"],
+            },
             nut.Bounds().BottomMm - 6
         );
         View plan = At(
-            new View([.. Plan(guitar, action)]) { Scale = Scale, Label = SheetsWords.Of["saddle.plan"] },
+            new View([.. Plan(guitar, action)])
+            {
+                Scale = Scale,
+                Label = SheetsWords.Of["saddle.plan"],
+            },
             saddle.Bounds().BottomMm - 6
         );
         View At(View view, double topMm) => view.TopLeftAt(new Point(area.LeftMm, topMm));
@@ -35,6 +51,7 @@ internal static class NutAndSaddleSheet
                         new Point(area.LeftMm, plan.Bounds().BottomMm - 7),
                         4,
                         Table(action, area.WidthMm),
+                        Cents(action, area.WidthMm),
                         new Notes("", [Note(guitar, action)], area.WidthMm)
                     )
                 ),
@@ -46,34 +63,36 @@ internal static class NutAndSaddleSheet
     private static IEnumerable<Item> Nut(Guitar guitar, NeckAndAction action)
     {
         double half = guitar.Design.Neck.WidthNutMm / 2;
-        List<Point> top = [];
         StringRow[] rows = [.. action.StringRows.OrderBy(row => row.Wire.NutYMm)];
-        top.Add(new Point(-half, rows[0].NutTopMm));
-        top.AddRange(rows.Select(row => new Point(row.Wire.NutYMm, row.NutTopMm)));
-        top.Add(new Point(half, rows[^1].NutTopMm));
-        yield return new Line(
-            Shape.Polyline([new Point(half, 0), new Point(-half, 0), .. top], closed: true),
-            LineStyle.Outline
-        );
+        List<Segment> top =
+        [
+            new LineSegment(new Point(-half, 0)),
+            new LineSegment(new Point(-half, rows[0].NutTopMm)),
+        ];
         foreach (StringRow row in rows)
         {
-            yield return new Line(
-                Shape.Circle(
-                    new Point(row.Wire.NutYMm, row.NutSlotMm + (row.Wire.DiameterMm / 2)),
-                    row.Wire.DiameterMm / 2
-                ),
-                LineStyle.Detail
-            );
-            yield return new Label(Figures.Mm(row.Wire.Number, 0), new Point(row.Wire.NutYMm, row.NutTopMm))
+            // A slot half round and half a string deep.
+            double r = row.Wire.DiameterMm / 2;
+            top.Add(new LineSegment(new Point(row.Wire.NutYMm - r, row.NutTopMm)));
+            top.Add(new ArcSegment(new Point(row.Wire.NutYMm + r, row.NutTopMm), 1));
+            yield return new Label(
+                Figures.Mm(row.Wire.Number, 0),
+                new Point(row.Wire.NutYMm, row.NutTopMm)
+            )
             {
                 Align = Align.Centre,
-                ShiftMm = new(0, 2.5),
+                ShiftMm = new(0, 2),
             };
         }
 
+        top.Add(new LineSegment(new Point(half, rows[^1].NutTopMm)));
+        yield return new Line(new Shape(new Point(half, 0), top, closed: true), LineStyle.Outline);
         yield return new OrdinateDimensions(
             new Point(-half, 0),
-            [.. rows.Select(row => new Station(new Point(row.Wire.NutYMm, 0))), new Station(new Point(half, 0))],
+            [
+                .. rows.Select(row => new Station(new Point(row.Wire.NutYMm, 0))),
+                new Station(new Point(half, 0)),
+            ],
             Side.Below,
             5
         )
@@ -103,9 +122,10 @@ internal static class NutAndSaddleSheet
             LineStyle.Outline
         );
         yield return new Line(new Point(left - 6, 0), new Point(right + 6, 0), LineStyle.Datum);
-        yield return new Label(SheetsWords.Of["saddle.soundboard"], new Point(right + 7, 0))
+        yield return new Label(SheetsWords.Of["saddle.soundboard"], new Point(0, 0))
         {
-            Rise = Rise.Middle,
+            Align = Align.Centre,
+            ShiftMm = new(0, 1),
         };
         foreach (StringRow row in rows)
         {
@@ -171,13 +191,21 @@ internal static class NutAndSaddleSheet
             ),
             LineStyle.Outline
         );
-        yield return new Line(new Point(left - 6, 0), new Point(right + 6, 0), LineStyle.Centreline);
+        yield return new Line(
+            new Point(left - 6, 0),
+            new Point(right + 6, 0),
+            LineStyle.Centreline
+        );
+
+        // Over the line at the end where the saddle stands further from it.
+        bool atRight = plan.SaddleSlope >= 0;
         yield return new Label(
             SheetsWords.Of.Format("saddle.bare-scale", scale),
-            new Point(right + 7, 0)
+            new Point(atRight ? right + 6 : left - 6, 0)
         )
         {
-            Rise = Rise.Middle,
+            Align = atRight ? Align.Right : Align.Left,
+            ShiftMm = new(0, 1.2),
         };
         foreach (StringRow row in action.StringRows)
         {
@@ -236,6 +264,34 @@ internal static class NutAndSaddleSheet
         {
             WidthMm = widthMm,
         };
+
+    private static Plot Cents(NeckAndAction action, double widthMm)
+    {
+        IReadOnlyList<StringIntonation> strings = action.Compensation.Strings;
+        int frets = action.Frets.Count - 1;
+        double reach = Math.Max(
+            5,
+            Math.Ceiling(strings.Max(each => Math.Abs(each.WorstCents)) / 5) * 5
+        );
+        return new Plot(
+            SheetsWords.Of["strings.cents"],
+            new PlotAxis(SheetsWords.Of["column.fret"], 0, frets),
+            new PlotAxis(SheetsWords.Of["strings.cents-axis"], -reach, reach),
+            [
+                .. strings.Select(each => new PlotSeries(
+                    [.. each.Cents.Select((cents, k) => new Point(k, cents))],
+                    Figures.Mm(each.Number, 0)
+                )
+                {
+                    Style =
+                        each.Number == 1 || each.Number == strings.Count
+                            ? LineStyle.Curve
+                            : LineStyle.Detail,
+                }),
+            ],
+            new Size(widthMm, CentsMm)
+        );
+    }
 
     private static string Note(Guitar guitar, NeckAndAction action)
     {

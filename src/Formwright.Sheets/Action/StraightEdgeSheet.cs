@@ -75,10 +75,9 @@ internal static class StraightEdgeSheet
 
         double join = guitar.JoinMm;
         double saddle = action.Model.Geometry.SaddleMm.Average();
-        double end = saddle + 20;
+        double end = saddle + 8;
         double atNut = ChainView.Crown(free, 0);
-        double slope =
-            (free.ProjectionMm + free.DomeMm - atNut) / saddle;
+        double slope = (free.ProjectionMm + free.DomeMm - atNut) / saddle;
         double At(double x) => atNut + (slope * x);
         const double deep = 2.2;
         yield return new Region(
@@ -107,7 +106,7 @@ internal static class StraightEdgeSheet
             new Point(saddle, free.DomeMm),
             new Point(saddle, At(saddle)),
             Drawing.Side.Right,
-            6
+            8
         )
         {
             Decimals = 2,
@@ -120,11 +119,7 @@ internal static class StraightEdgeSheet
         double tall = WedgeMm * Slope;
         yield return new Line(
             Shape.Polyline(
-                [
-                    new Point(0, 0),
-                    new Point(WedgeMm, 0),
-                    new Point(WedgeMm, tall),
-                ],
+                [new Point(0, 0), new Point(WedgeMm, 0), new Point(WedgeMm, tall)],
                 closed: true
             ),
             LineStyle.Outline
@@ -135,7 +130,10 @@ internal static class StraightEdgeSheet
             double x = gap / Slope;
             bool whole = tenths % 10 == 0;
             bool half = tenths % 5 == 0;
-            double down = whole ? 0 : half ? gap * 0.45 : gap * 0.75;
+            double down =
+                whole ? 0
+                : half ? gap * 0.45
+                : gap * 0.75;
             yield return new Line(
                 new Point(x, gap),
                 new Point(x, Math.Max(down, gap - 3)),
@@ -155,10 +153,17 @@ internal static class StraightEdgeSheet
             };
         }
 
-        yield return new Label(SheetsWords.Of["straight-edge.gap"], new Point(0, 6))
+        yield return new Label(SheetsWords.Of["straight-edge.gap"], new Point(0, 10))
         {
             Rise = Rise.Baseline,
         };
+
+        // The design's own place.
+        double own = action.Free.ProjectionMm;
+        if (own > 0 && own < tall)
+        {
+            yield return new Dot(new Point(own / Slope, own / 2), 1.6);
+        }
 
         // Saddle that the projection asks for: one for one.
         double saddle = action.Needed.SaddleMm - action.Free.ProjectionMm;
@@ -202,26 +207,22 @@ internal static class StraightEdgeSheet
         List<IReadOnlyList<string>> rows = [];
         for (int k = 1; k < strung.BowAtFretMm.Count; k += 2)
         {
-            rows.Add(
-                [
-                    SheetsWords.Of.Format("straight-edge.fret", k),
-                    Figures.Fixed(geometry.FretsMm[k], 1),
-                    Figures.Fixed(action.Free.BowAtFretMm[k], 2),
-                    Figures.Fixed(strung.BowAtFretMm[k], 2),
-                    "",
-                ]
-            );
+            rows.Add([
+                SheetsWords.Of.Format("straight-edge.fret", k),
+                Figures.Fixed(geometry.FretsMm[k], 1),
+                Figures.Fixed(action.Free.BowAtFretMm[k], 2),
+                Figures.Fixed(strung.BowAtFretMm[k], 2),
+                "",
+            ]);
         }
 
-        rows.Add(
-            [
-                SheetsWords.Of["station.saddle"],
-                Figures.Fixed(geometry.SaddleMm.Average(), 1),
-                Figures.Fixed(action.Free.ProjectionMm, 2),
-                "",
-                "",
-            ]
-        );
+        rows.Add([
+            SheetsWords.Of["station.saddle"],
+            Figures.Fixed(geometry.SaddleMm.Average(), 1),
+            Figures.Fixed(action.Free.ProjectionMm, 2),
+            "",
+            "",
+        ]);
         return new Table(
             SheetsWords.Of["straight-edge.table"],
             [

@@ -52,7 +52,8 @@ public sealed record Study(
         Finding[] findings =
         [
             .. result
-                .Findings.Concat(body?.Findings ?? [])
+                .Findings.Concat(action?.Findings ?? [])
+                .Concat(body?.Findings ?? [])
                 .Concat(tooling?.Findings ?? [])
                 .OrderByDescending(finding => finding.Severity),
         ];

@@ -2,6 +2,7 @@ using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
+using Formwright.Sheets.Action;
 using Formwright.Sheets.Outline;
 using Formwright.Sheets.Tooling;
 
@@ -29,6 +30,7 @@ public static class SheetSet
         List<NamedSheet> sheets =
         [
             OutlineSheet.Of(guitar),
+            .. ActionSheets.Of(guitar, action),
             .. TemplateSheets.Of(guitar, tooling),
             WorkboardSheet.Of(guitar, tooling.Workboard),
             GapSheet.Of(guitar, tooling.Workboard),

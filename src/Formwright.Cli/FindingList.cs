@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using Formwright.Design;
 using Formwright.Findings;
 
 namespace Formwright.Cli;
 
 /// <summary>Prints findings for a person, gravest first: what is wrong, the figure and its limit, where the limit comes from, what to change.</summary>
-internal static class FindingList
+internal static partial class FindingList
 {
     private const int Width = 92;
 
@@ -66,7 +67,10 @@ internal static class FindingList
             Lines(to, finding.Source);
         }
 
-        Lines(to, CliWords.Of.Format("check.cure", finding.Cure, finding.Field));
+        Lines(
+            to,
+            CliWords.Of.Format("check.cure", finding.Cure, Index().Replace(finding.Field, ""))
+        );
     }
 
     private static void Lines(TextWriter to, string text)
@@ -76,4 +80,8 @@ internal static class FindingList
             to.WriteLine("    " + line);
         }
     }
+
+    // harmonic_bars[1].at: the place before it has the line.
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex Index();
 }

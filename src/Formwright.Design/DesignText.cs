@@ -13,7 +13,9 @@ public static class DesignText
     public const int MaxDiagnostics = 200;
 
     private static readonly Lazy<ILookup<string, string>> KeysByName = new(() =>
-        Keys().Select(spec => spec.Path).ToLookup(path => path[(path.LastIndexOf('.') + 1)..])
+        Keys()
+            .Select(spec => KeySpec.WithoutMarks(spec.Path))
+            .ToLookup(path => path[(path.LastIndexOf('.') + 1)..])
     );
 
     /// <summary>Reads the text of a design.</summary>

@@ -92,7 +92,7 @@ public sealed class BadValueTests
         "[harmonic_bars]\nat = 88\n",
         "1:2: 'harmonic_bars' is a list of groups, at most 200: write each under [[harmonic_bars]]."
     )]
-    [InlineData("[[harmonic_bars]]\nwidth = 6\n", "1:3: 'harmonic_bars[0].at' must be given.")]
+    [InlineData("[[harmonic_bars]]\nwidth = 6\n", "1:3: 'harmonic_bars.at' must be given.")]
     public void A_value_that_cannot_be_says_what_was_expected(string text, string expected)
     {
         // Root keys can't follow a heading.
@@ -146,6 +146,15 @@ public sealed class BadValueTests
         string text = Reading.Whole.Replace(old, with, StringComparison.Ordinal);
         Assert.Equal([expected], Reading.Faults(text));
     }
+
+    [Fact]
+    public void A_key_in_the_wrong_group_is_told_where_it_belongs() =>
+        Assert.Equal(
+            [
+                "11:1: 'soundhole.lining_height' is no key of a design; the key of that name stands elsewhere: ribs.lining_height.",
+            ],
+            Reading.Faults(Reading.Whole + "lining_height = 1\n")
+        );
 
     [Fact]
     public void An_empty_file_misses_three_groups()

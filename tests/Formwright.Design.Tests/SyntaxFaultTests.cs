@@ -155,6 +155,14 @@ public sealed class SyntaxFaultTests
     }
 
     [Fact]
+    public void After_a_hundred_faults_of_syntax_reading_ends()
+    {
+        string[] faults = Reading.Faults(string.Concat(Enumerable.Repeat("x\n", 5000)));
+        Assert.Equal(101, faults.Length);
+        Assert.Equal("100:1: There are more than 100 faults; the rest are not shown.", faults[^1]);
+    }
+
+    [Fact]
     public void Spanish_is_spoken_too()
     {
         using IDisposable spanish = Formwright.Words.Language.Use("es");

@@ -36,6 +36,6 @@ public sealed record KeySpec(
     /// <summary>What the key's group is, in the reader's language.</summary>
     public string GroupText => DesignWords.Of[GroupDocKey];
 
-    private static string WithoutMarks(string path) =>
+    internal static string WithoutMarks(string path) =>
         path.Replace("[]", "", StringComparison.Ordinal);
 }

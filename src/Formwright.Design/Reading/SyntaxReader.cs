@@ -47,6 +47,9 @@ internal sealed class SyntaxReader(string file, List<Diagnostic> diagnostics)
 
             if (faults >= MaxFaults)
             {
+                Diagnostic last = diagnostics[^1];
+                string more = DesignWords.Of.Format("diagnostic.more", MaxFaults);
+                diagnostics.Add(last with { Message = more });
                 return null;
             }
         }

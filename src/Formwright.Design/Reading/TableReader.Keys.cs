@@ -80,7 +80,7 @@ public sealed partial class TableReader
 
         foreach (string key in missing.Where(key => !meant.Contains(key)))
         {
-            Report(table.Span, key, "diagnostic.missing", Join(path, key));
+            Report(table.Span, key, "diagnostic.missing", Told(key));
         }
 
         foreach (TableReader child in children)
@@ -103,7 +103,7 @@ public sealed partial class TableReader
 
     private void ReportUnknown(string key, TomlEntry entry, HashSet<string> meant)
     {
-        string shown = Shown.Of(Join(path, key));
+        string shown = Shown.Of(Told(key));
         IEnumerable<string> free = known.Where(other => !table.Entries.ContainsKey(other));
         if ((Nearest.To(key, free) ?? Nearest.To(key, known)) is { } near)
         {
@@ -170,6 +170,9 @@ public sealed partial class TableReader
 
     private void Report(SourceSpan at, string key, string message, params object?[] values) =>
         context.Report(at, Join(path, key), Words.Format(message, values));
+
+    // A key as messages name it; which entry of a list it is in, the line tells better than an index.
+    private string Told(string key) => KeySpec.WithoutMarks(Join(specPath, key));
 
     private static string Join(string path, string key) => KeyPart.Join(path, key);
 }

@@ -29,7 +29,7 @@ public sealed partial class TableReader
             || (array.Items.ChildrenCount == 0 && !mayBeEmpty)
         )
         {
-            Report(value.Span, key, "diagnostic.list", Join(path, key), MostInList);
+            Report(value.Span, key, "diagnostic.list", Told(key), MostInList);
             return whenAbsent;
         }
 
@@ -81,14 +81,7 @@ public sealed partial class TableReader
                             ? "diagnostic.unit"
                             : "diagnostic.length-text";
                     string shown = Shown.Of(text);
-                    Report(
-                        syntax.Span,
-                        key,
-                        message,
-                        Join(path, key),
-                        shown,
-                        Design.Lengths.KnownUnits
-                    );
+                    Report(syntax.Span, key, message, Told(key), shown, Design.Lengths.KnownUnits);
                     return double.NaN;
                 }
 
@@ -98,13 +91,13 @@ public sealed partial class TableReader
                     kind == KeyKind.Length ? "diagnostic.length"
                     : kind == KeyKind.Whole ? "diagnostic.whole"
                     : "diagnostic.number";
-                Report(syntax.Span, key, wanted, Join(path, key));
+                Report(syntax.Span, key, wanted, Told(key));
                 return double.NaN;
         }
 
         if (!double.IsFinite(number))
         {
-            Report(syntax.Span, key, "diagnostic.not-finite", Join(path, key));
+            Report(syntax.Span, key, "diagnostic.not-finite", Told(key));
             return double.NaN;
         }
 
@@ -114,20 +107,11 @@ public sealed partial class TableReader
             string space = unit.Length == 0 ? "" : " " + unit;
             if (Math.Abs(number) < 1e9)
             {
-                Report(
-                    syntax.Span,
-                    key,
-                    "diagnostic.range",
-                    Join(path, key),
-                    number,
-                    min,
-                    max,
-                    space
-                );
+                Report(syntax.Span, key, "diagnostic.range", Told(key), number, min, max, space);
             }
             else
             {
-                Report(syntax.Span, key, "diagnostic.range-far", Join(path, key), min, max, space);
+                Report(syntax.Span, key, "diagnostic.range-far", Told(key), min, max, space);
             }
 
             return double.NaN;
@@ -146,7 +130,7 @@ public sealed partial class TableReader
         context.Places[Join(path, key)] = entry.Span;
         if (entry.Value is null)
         {
-            Report(entry.Span, key, "diagnostic.value", Join(path, key));
+            Report(entry.Span, key, "diagnostic.value", Told(key));
         }
 
         return entry.Value;

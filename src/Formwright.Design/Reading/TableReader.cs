@@ -79,11 +79,11 @@ public sealed partial class TableReader
 
         if (value is not StringValueSyntax { Value: { } text })
         {
-            Report(value.Span, key, "diagnostic.text", Join(path, key));
+            Report(value.Span, key, "diagnostic.text", Told(key));
         }
         else if (text.Length > MostCharacters || text.Any(char.IsControl))
         {
-            Report(value.Span, key, "diagnostic.text-length", Join(path, key), MostCharacters);
+            Report(value.Span, key, "diagnostic.text-length", Told(key), MostCharacters);
         }
         else
         {
@@ -105,7 +105,7 @@ public sealed partial class TableReader
 
         if (value is not null)
         {
-            Report(value.Span, key, "diagnostic.flag", Join(path, key));
+            Report(value.Span, key, "diagnostic.flag", Told(key));
         }
 
         return whenAbsent;
@@ -142,7 +142,7 @@ public sealed partial class TableReader
             return found;
         }
 
-        string dotted = Join(path, key);
+        string dotted = Told(key);
         if (given is not null && Nearest.To(given, names) is { } near)
         {
             Report(value.Span, key, "diagnostic.choice-near", dotted, Quoted(names), near);
@@ -171,7 +171,7 @@ public sealed partial class TableReader
             else
             {
                 found = State.Faulty;
-                Report(entry.Span, key, "diagnostic.table", key, Join(path, key));
+                Report(entry.Span, key, "diagnostic.table", key, Told(key));
             }
         }
 
@@ -202,7 +202,7 @@ public sealed partial class TableReader
 
         if (entry.Tables is null || entry.Tables.Count > MostTables)
         {
-            Report(entry.Span, key, "diagnostic.tables", key, Join(path, key), MostTables);
+            Report(entry.Span, key, "diagnostic.tables", key, Told(key), MostTables);
             return [];
         }
 

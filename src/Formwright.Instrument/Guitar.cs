@@ -46,6 +46,9 @@ public sealed record Guitar(
 
         Outline outline = solution.Outline;
         OutlineFigures figures = sameOutline ? earlier!.Figures : FiguresOf(outline);
+        findings.AddRange(
+            OutlineRules.Of(solution.Remarks, design.Identity.JoinMm, design.Outline)
+        );
         findings.AddRange(Places(design, outline));
         bool sameDome =
             sameOutline

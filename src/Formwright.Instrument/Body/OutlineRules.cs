@@ -13,6 +13,12 @@ public static class OutlineRules
     public static readonly Rule FlatTooWide = Stop("outline.flat-too-wide");
     public static readonly Rule RadiusOutOfReach = Stop("outline.radius-out-of-reach");
     public static readonly Rule NoFairCurve = Stop("outline.no-fair-curve");
+    public static readonly Rule HollowEnd = new(
+        "outline.hollow-end",
+        Severity.Warn,
+        "mm",
+        InstrumentWords.Of
+    );
     public static readonly Rule SoundholeOutside = Stop("outline.soundhole-outside");
     public static readonly Rule BarOutside = Stop("outline.bar-outside");
 
@@ -48,6 +54,7 @@ public static class OutlineRules
             OutlineFault.WaistNotNarrower => WaistNotNarrower,
             OutlineFault.FlatTooWide => FlatTooWide,
             OutlineFault.RadiusOutOfReach => RadiusOutOfReach,
+            OutlineFault.HollowEnd => HollowEnd,
             _ => NoFairCurve,
         };
 
@@ -65,7 +72,10 @@ public static class OutlineRules
             OutlineFeature.UpperBout => "outline.upper_bout" + end,
             OutlineFeature.Waist => "outline.waist" + end,
             OutlineFeature.LowerBout => "outline.lower_bout" + end,
-            _ => problem.Fault == OutlineFault.FlatTooWide
+            _ => problem.Fault
+                is OutlineFault.FlatTooWide
+                    or OutlineFault.FlatOutOfReach
+                    or OutlineFault.HollowEnd
                 ? "outline.tail_flat"
                 : "outline.body_length",
         };

@@ -7,7 +7,7 @@ namespace Formwright.Web.Designs;
 public sealed class DesignFolder
 {
     private const string Ending = ".toml";
-    private const string BinName = ".bin";
+    public const string BinName = ".bin";
 
     /// <param name="path">The folder; it is made where it is missing.</param>
     /// <exception cref="IOException">It can't be made.</exception>

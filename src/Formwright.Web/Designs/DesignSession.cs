@@ -1,5 +1,7 @@
+using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Design.Reading;
+using Formwright.Instrument.Body;
 using Formwright.Packs;
 
 namespace Formwright.Web.Designs;
@@ -21,6 +23,8 @@ public sealed class DesignSession : IDisposable
     private readonly Stack<string> redo = new();
     private string onDisk;
     private string? running;
+    private InstrumentDesign? wanted;
+    private Task work = Task.CompletedTask;
 
     /// <summary>Opens a design.</summary>
     /// <exception cref="ArgumentException">There is no such design.</exception>
@@ -32,20 +36,14 @@ public sealed class DesignSession : IDisposable
         Name = name;
         DesignReading reading = DesignText.Load(folder.PathOf(name));
         onDisk = reading.Text;
-        Study? study = reading.Succeeded ? Study.Of(reading.Design) : null;
         DateTime saved = File.GetLastWriteTime(folder.PathOf(name));
-        State = new SessionState(
-            reading.Text,
-            reading,
-            study,
-            saved,
-            true,
-            null,
-            null,
-            false,
-            false
-        );
+        OutlineSolution? outline = reading.Succeeded ? BodyOutline.Solve(reading.Design.Outline) : null;
+        State = new SessionState(reading.Text, reading, reading.Design, outline, null, false, saved, true, null, null, false, false);
         timer = new Timer(_ => Save());
+        if (reading.Succeeded)
+        {
+            Want(reading.Design);
+        }
     }
 
     public string Name { get; }
@@ -60,10 +58,7 @@ public sealed class DesignSession : IDisposable
     /// <param name="changes">Dotted keys and TOML values.</param>
     /// <param name="gesture">Edits of one gesture (a drag) share a name and are undone together; null for an edit of its own.</param>
     /// <returns>What is wrong with the values, empty when they were taken.</returns>
-    public IReadOnlyList<Diagnostic> Set(
-        IReadOnlyDictionary<string, string?> changes,
-        string? gesture = null
-    )
+    public IReadOnlyList<Diagnostic> Set(IReadOnlyDictionary<string, string?> changes, string? gesture = null)
     {
         ArgumentNullException.ThrowIfNull(changes);
         lock (gate)
@@ -71,9 +66,7 @@ public sealed class DesignSession : IDisposable
             string text = State.Text;
             foreach ((string key, string? value) in changes)
             {
-                text = value is null
-                    ? DesignEdit.Remove(text, key)
-                    : DesignEdit.Set(text, key, value);
+                text = value is null ? DesignEdit.Remove(text, key) : DesignEdit.Set(text, key, value);
             }
 
             if (text == State.Text)
@@ -147,10 +140,7 @@ public sealed class DesignSession : IDisposable
         lock (gate)
         {
             DesignReading reading = DesignText.Load(folder.PathOf(Name));
-            if (
-                reading.Text == onDisk
-                || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0)
-            )
+            if (reading.Text == onDisk || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0))
             {
                 return;
             }
@@ -255,18 +245,78 @@ public sealed class DesignSession : IDisposable
         timer.Change(SaveDelay, Timeout.InfiniteTimeSpan);
     }
 
+    /// <summary>Ends when everything is computed.</summary>
+    public Task WhenSettled()
+    {
+        lock (gate)
+        {
+            return work;
+        }
+    }
+
+    // The outline is solved at once, since a hand may be dragging it; everything else follows behind.
     private void Become(string text, DesignReading reading, bool isSaved)
     {
-        Study? study = reading.Succeeded ? Study.Of(reading.Design, State.Study) : State.Study;
+        OutlineSolution? outline = State.Outline;
+        if (reading.Succeeded && reading.Design.Outline != State.Design?.Outline)
+        {
+            outline = BodyOutline.Solve(reading.Design.Outline);
+        }
+
         State = State with
         {
             Text = text,
             Reading = reading,
-            Study = study,
+            Design = reading.Design ?? State.Design,
+            Outline = outline,
             IsSaved = isSaved,
             Theirs = null,
             CanUndo = undo.Count > 0,
             CanRedo = redo.Count > 0,
         };
+        if (reading.Succeeded)
+        {
+            Want(reading.Design);
+        }
+    }
+
+    private void Want(InstrumentDesign design)
+    {
+        wanted = design;
+        State = State with { IsPending = true };
+        if (work.IsCompleted)
+        {
+            work = Task.Run(Work);
+        }
+    }
+
+    // One at a time, the latest wish only.
+    private void Work()
+    {
+        while (true)
+        {
+            InstrumentDesign design;
+            Study? earlier;
+            lock (gate)
+            {
+                if (wanted is null)
+                {
+                    work = Task.CompletedTask;
+                    return;
+                }
+
+                design = wanted;
+                wanted = null;
+                earlier = State.Study;
+            }
+
+            Study study = Study.Of(design, earlier);
+            lock (gate)
+            {
+                State = State with { Study = study, IsPending = wanted is not null };
+            }
+
+            Changed?.Invoke();
+        }
     }
 }

@@ -1,3 +1,4 @@
+using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Packs;
 
@@ -6,7 +7,10 @@ namespace Formwright.Web.Designs;
 /// <summary>What is known of an open design at one moment.</summary>
 /// <param name="Text">Its text.</param>
 /// <param name="Reading">What came of reading the text: a design, or diagnostics.</param>
-/// <param name="Study">What was computed from the last text that read well; null where none has.</param>
+/// <param name="Design">The last design that read well; null where none has.</param>
+/// <param name="Outline">Its outline, solved; null where no design has read well.</param>
+/// <param name="Study">What was computed last; null before the first time.</param>
+/// <param name="IsPending">Whether <paramref name="Study"/> is behind <paramref name="Design"/> and on its way.</param>
 /// <param name="SavedAt">When it was last kept on disk.</param>
 /// <param name="IsSaved">Whether the text is on disk.</param>
 /// <param name="SaveFault">Why it could not be kept, or null.</param>
@@ -16,7 +20,10 @@ namespace Formwright.Web.Designs;
 public sealed record SessionState(
     string Text,
     DesignReading Reading,
+    InstrumentDesign? Design,
+    OutlineSolution? Outline,
     Study? Study,
+    bool IsPending,
     DateTime SavedAt,
     bool IsSaved,
     string? SaveFault,

@@ -1,0 +1,203 @@
+// What only the page can do: a handle follows the hand at once; the exact curve comes from the server behind it.
+
+let gestures = 0;
+
+export function attach(frame, server) {
+    const drawing = () => frame.querySelector("svg[data-drawing]");
+    const ghost = () => frame.querySelector("[data-ghost]");
+    const stopping = new AbortController();
+    const on = { signal: stopping.signal };
+    let held = null;
+    let size = "";
+
+    const watch = new ResizeObserver(() => {
+        const width = frame.clientWidth;
+        const height = frame.clientHeight;
+        if (`${width} ${height}` !== size && width > 0) {
+            size = `${width} ${height}`;
+            server.invokeMethodAsync("Resized", width, height);
+        }
+    });
+    watch.observe(frame);
+
+    // One message is under way at a time; the latest place waits and replaces what waited before.
+    function sender(send) {
+        let busy = false;
+        let next = null;
+        return async function offer(value, join) {
+            next = next && join ? join(next, value) : value;
+            if (busy) return;
+            busy = true;
+            try {
+                while (next) {
+                    const now = next;
+                    next = null;
+                    await send(now);
+                }
+            } finally {
+                busy = false;
+            }
+        };
+    }
+
+    const drag = sender(m => server.invokeMethodAsync("Drag", m.handle, m.axis, m.u, m.y, m.gesture));
+    const nudge = sender(m => server.invokeMethodAsync("Nudge", m.handle, m.axis, m.along, m.across, m.shift));
+
+    function place(event) {
+        const svg = drawing();
+        const box = svg.getBoundingClientRect();
+        const ratio = svg.viewBox.baseVal.width / box.width;
+        return { x: (event.clientX - box.left) * ratio, y: (event.clientY - box.top) * ratio };
+    }
+
+    frame.addEventListener("pointerdown", event => {
+        const handle = event.target.closest("[data-handle]");
+        if (!handle || event.button > 0) return;
+        event.preventDefault();
+        handle.focus({ preventScroll: true });
+        frame.setPointerCapture(event.pointerId);
+        const at = place(event);
+        const svg = drawing();
+        held = {
+            handle: handle.dataset.handle,
+            axis: handle.dataset.axis,
+            gesture: `${Date.now()}-${++gestures}`,
+            x: +handle.dataset.x, y: +handle.dataset.y,
+            offX: +handle.dataset.x - at.x, offY: +handle.dataset.y - at.y,
+            scale: +svg.dataset.scale, cx: +svg.dataset.cx, top: +svg.dataset.top,
+            edge: handle.dataset.axis === "r" ? edgeOf(handle) : 0,
+        };
+        frame.classList.add("holding");
+        show(held.x, held.y);
+    }, on);
+
+    // A radius is read from the outline inwards (at the waist outwards), so the side's place is needed.
+    function edgeOf(handle) {
+        const twin = frame.querySelector(`circle[data-handle="${handle.dataset.handle}"]`);
+        return twin ? +twin.dataset.x : 0;
+    }
+
+    function show(x, y) {
+        ghost().setAttribute("cx", x);
+        ghost().setAttribute("cy", y);
+    }
+
+    frame.addEventListener("pointermove", event => {
+        if (!held) { probe(event); return; }
+        const at = place(event);
+        const x = held.axis === "u" ? held.x : at.x + held.offX;
+        const y = held.axis === "r" ? held.y : at.y + held.offY;
+        show(x, y);
+        const across = held.axis === "r" ? Math.abs(x - held.edge) : x - held.cx;
+        held.last = { handle: held.handle, axis: held.axis, u: (y - held.top) / held.scale, y: across / held.scale, gesture: held.gesture };
+        // The scale may follow the drawing while it grows; places stay in that of the moment it was taken up.
+        drag(held.last);
+    }, on);
+
+    async function release() {
+        if (!held) return;
+        const last = held.last;
+        held = null;
+        frame.classList.remove("holding");
+        if (last) await drag(last);
+        show(-50, -50);
+    }
+    frame.addEventListener("pointerup", release, on);
+    frame.addEventListener("pointercancel", release, on);
+
+    frame.addEventListener("keydown", event => {
+        const handle = event.target.closest?.("[data-handle]");
+        const step = { ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1] }[event.key];
+        if (!handle || !step) return;
+        event.preventDefault();
+        nudge(
+            { handle: handle.dataset.handle, axis: handle.dataset.axis, along: step[0], across: step[1], shift: event.shiftKey },
+            (a, b) => a.handle === b.handle && a.axis === b.axis && a.shift === b.shift ? { ...b, along: a.along + b.along, across: a.across + b.across } : b
+        );
+    }, on);
+
+    // Point at the outline and see its curvature, or the other way round.
+    function probe(event) {
+        const svg = drawing();
+        const text = svg?.dataset.probe;
+        if (!text) return;
+        const at = place(event);
+        const onPlot = at.x >= +svg.dataset.plot;
+        let best = null;
+        let least = onPlot ? 40 : 26;
+        for (const part of text.split(";")) {
+            if (!part) continue;
+            const [x, y, p, label] = part.split("|");
+            const far = onPlot ? Math.abs(at.y - y) : Math.hypot(at.x - x, at.y - y);
+            if (far < least) { least = far; best = { x: +x, y: +y, p: +p, label }; }
+        }
+        put("[data-probe-on]", best?.x ?? -50, best?.y ?? -50);
+        put("[data-probe-plot]", best?.p ?? -50, best?.y ?? -50);
+        const words = svg.querySelector("[data-probe-text]");
+        words.textContent = best?.label ?? "";
+        words.setAttribute("x", best ? best.p + 10 : -50);
+        words.setAttribute("y", best ? best.y - 8 : -50);
+        function put(what, cx, cy) {
+            const mark = svg.querySelector(what);
+            mark.setAttribute("cx", cx);
+            mark.setAttribute("cy", cy);
+        }
+    }
+
+    return { stop() { stopping.abort(); watch.disconnect(); } };
+}
+
+/** Goes to the field that cures a finding. */
+export function jump(key) {
+    const field = document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);
+    if (!field) return false;
+    field.closest("details")?.setAttribute("open", "");
+    field.scrollIntoView({ block: "center" });
+    field.focus();
+    field.select?.();
+    return true;
+}
+
+if (!globalThis.formwright) {
+    globalThis.formwright = true;
+
+    document.addEventListener("click", event => {
+        const link = event.target.closest?.("[data-jump]");
+        if (link && jump(link.dataset.jump)) event.preventDefault();
+    }, true);
+
+    // A dimension on the drawing and its row in the schedule are one thing: point at one and the other lights up.
+    const light = on => event => {
+        const key = event.target.closest?.("[data-lit]")?.dataset.lit;
+        if (!key) return;
+        for (const each of document.querySelectorAll(`[data-lit="${CSS.escape(key)}"]`)) each.classList.toggle("lit", on);
+    };
+    document.addEventListener("pointerover", light(true));
+    document.addEventListener("pointerout", light(false));
+    document.addEventListener("focusin", light(true));
+    document.addEventListener("focusout", light(false));
+
+    let edited = null;
+    document.addEventListener("input", event => { edited = event.target; });
+    document.addEventListener("change", () => { edited = null; });
+    document.addEventListener("focusout", () => { edited = null; });
+
+    document.addEventListener("keydown", event => {
+        if ((event.key === "ArrowUp" || event.key === "ArrowDown") && event.target.matches?.("input[data-length]")) event.preventDefault();
+        if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+        const back = document.querySelector(event.shiftKey ? '[data-do="redo"]' : '[data-do="undo"]');
+        // A field that is being typed in takes its own typing back first.
+        const typing = event.target === edited;
+        if (back && !typing) { event.preventDefault(); back.click(); }
+    });
+
+    // A server that was killed and started again knows nothing of this page: take the page anew.
+    const lost = document.getElementById("components-reconnect-modal");
+    const again = async () => {
+        try { await fetch("/set", { method: "HEAD", cache: "no-store" }); location.reload(); } catch { setTimeout(again, 700); }
+    };
+    lost?.addEventListener("components-reconnect-state-changed", event => {
+        if (event.detail.state === "rejected") location.reload();
+        if (event.detail.state === "failed") again();
+    });
+}

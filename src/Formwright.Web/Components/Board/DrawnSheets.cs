@@ -1,0 +1,69 @@
+using System.Runtime.CompilerServices;
+using Formwright.Drawing;
+using Formwright.Packs;
+using Formwright.Sheets;
+using Formwright.Web.Reading;
+using Formwright.Writers;
+
+namespace Formwright.Web.Components.Board;
+
+/// <summary>The sheets of a study as pictures for the page; each is drawn once, however many pages show it.</summary>
+internal sealed class DrawnSheets
+{
+    private static readonly ConditionalWeakTable<Study, DrawnSheets> Known = [];
+
+    private readonly Dictionary<string, (DrawnSheet Drawn, string Svg)> pictures = new(StringComparer.Ordinal);
+    private readonly Lock gate = new();
+    private readonly Study study;
+
+    private DrawnSheets(Study study)
+    {
+        this.study = study;
+        using SheetCulture spoken = SheetCulture.Of(study.Design);
+        Sheets = study is { Guitar: { } guitar, Tooling: { } tooling } ? SheetSet.Of(guitar, tooling) : [];
+    }
+
+    public IReadOnlyList<NamedSheet> Sheets { get; }
+
+    public static DrawnSheets Of(Study study) => Known.GetValue(study, static each => new DrawnSheets(each));
+
+    /// <summary>A sheet as inline SVG; null where there is none of that name.</summary>
+    public string? SvgOf(string id) => Picture(id)?.Svg;
+
+    /// <summary>The views of a sheet as inline SVG, each cut out with a little room around it.</summary>
+    public IReadOnlyList<(string Name, string Svg)> ViewsOf(string id)
+    {
+        if (Picture(id) is not { } picture)
+        {
+            return [];
+        }
+
+        using SheetCulture spoken = SheetCulture.Of(study.Design);
+        return
+        [
+            .. picture.Drawn.Views.Select(view =>
+                (view.Name, SvgWriter.Write([.. picture.Drawn.Marks.Where(mark => mark.Key != Sheet.FrameKey)], view.Box.Grown(6), view.Name, SvgOptions.Inline))
+            ),
+        ];
+    }
+
+    private (DrawnSheet Drawn, string Svg)? Picture(string id)
+    {
+        lock (gate)
+        {
+            if (pictures.TryGetValue(id, out (DrawnSheet Drawn, string Svg) known))
+            {
+                return known;
+            }
+
+            using SheetCulture spoken = SheetCulture.Of(study.Design);
+            if (Sheets.FirstOrDefault(sheet => sheet.Id == id) is not { } named)
+            {
+                return null;
+            }
+
+            DrawnSheet drawn = named.Sheet.Draw();
+            return pictures[id] = (drawn, SvgWriter.Write(drawn, SvgOptions.Inline));
+        }
+    }
+}

@@ -1,0 +1,124 @@
+using System.Globalization;
+using System.Text;
+using Formwright.Curves;
+using Formwright.Design.Sections;
+using Formwright.Web.Reading;
+
+namespace Formwright.Web.Components.Board;
+
+/// <summary>An outline laid out on the page: right is y (treble), down is u from the heel; 1 unit is 1 pixel, so that letters keep their size.</summary>
+internal sealed class OutlineDrawing
+{
+    private const int Samples = 180;
+    private const double PathToleranceMm = 0.02;
+
+    /// <summary>Share of a radius at which its handle stands, from the outline.</summary>
+    public const double RadiusShare = 0.3;
+
+    private const double LeftPx = 104;
+    private const double HairPx = 42;
+
+    public OutlineDrawing(OutlineDesign design, Outline? outline, double width, double height, Reader reader)
+    {
+        Width = Math.Max(width, 320);
+        Height = Math.Max(height, 360);
+        PlotWidth = Width > 640 ? 130 : 84;
+        double widest = Math.Max(design.LowerBout.WidthMm, design.UpperBout.WidthMm);
+        Scale = Math.Min((Height - 172) / design.BodyLengthMm, (Width - LeftPx - HairPx - PlotWidth - 64) / widest);
+        Top = 84 + Math.Max(0, (Height - 172 - (Scale * design.BodyLengthMm)) / 2);
+        double spare = Width - LeftPx - HairPx - PlotWidth - 64 - (Scale * widest);
+        Cx = LeftPx + 20 + (spare * 0.4) + (Scale * widest / 2);
+        PlotX = Width - (PlotWidth * 0.42) - 26 - (spare * 0.25);
+        Design = design;
+        if (outline is not null)
+        {
+            Draw(outline, reader);
+        }
+    }
+
+    public OutlineDesign Design { get; }
+
+    public double Width { get; }
+
+    public double Height { get; }
+
+    /// <summary>Pixels per mm.</summary>
+    public double Scale { get; }
+
+    /// <summary>Where the centreline stands.</summary>
+    public double Cx { get; }
+
+    /// <summary>Where the heel stands.</summary>
+    public double Top { get; }
+
+    public double Bottom => Top + (Scale * Design.BodyLengthMm);
+
+    /// <summary>Where the curvature plot has its zero.</summary>
+    public double PlotX { get; }
+
+    public double PlotWidth { get; }
+
+    public string OutlinePath { get; private set; } = "";
+
+    public string Hairs { get; private set; } = "";
+
+    public string HairEnds { get; private set; } = "";
+
+    public string Plot { get; private set; } = "";
+
+    /// <summary>Places along the outline for the pointer: x, y, x on the plot, radius as text.</summary>
+    public string Probe { get; private set; } = "";
+
+    public double X(double yMm) => Cx + (yMm * Scale);
+
+    public double Y(double uMm) => Top + (uMm * Scale);
+
+    /// <summary>A number of the page to the tenth of a pixel.</summary>
+    public static string N(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
+
+    private void Draw(Outline outline, Reader reader)
+    {
+        BezierPath treble = outline.Half.ToBeziers(PathToleranceMm);
+        StringBuilder path = new();
+        Append(path, treble.Pieces, 1);
+        Append(path, treble.Pieces, -1);
+        OutlinePath = path.ToString();
+
+        Chain half = outline.Half;
+        CurvePoint[] points = [.. Enumerable.Range(0, Samples + 1).Select(i => half.At(half.LengthMm * i / Samples))];
+        double most = Math.Max(points.Max(point => Math.Abs(point.Curvature)), 1e-6);
+        double hair = HairPx / Scale / most;
+        double plot = PlotWidth * 0.5 / most;
+        StringBuilder hairs = new();
+        StringBuilder ends = new();
+        StringBuilder curve = new();
+        StringBuilder probe = new();
+        for (int i = 0; i <= Samples; i++)
+        {
+            CurvePoint at = points[i];
+            Point end = at.Position - (at.Normal * (at.Curvature * hair));
+            string place = $"{N(X(at.Position.Y))} {N(Y(at.Position.X))}";
+            string tip = $"{N(X(end.Y))} {N(Y(end.X))}";
+            string onPlot = N(PlotX + (at.Curvature * plot));
+            hairs.Append('M').Append(place).Append('L').Append(tip);
+            ends.Append(i == 0 ? 'M' : 'L').Append(tip);
+            curve.Append(i == 0 ? 'M' : 'L').Append(onPlot).Append(' ').Append(N(Y(at.Position.X)));
+            string radius = Math.Abs(at.Curvature) < 1e-5 ? "∞" : reader.Figure(at.RadiusMm);
+            probe.Append(place.Replace(' ', '|')).Append('|').Append(onPlot).Append("|R ").Append(radius).Append(';');
+        }
+
+        (Hairs, HairEnds, Plot, Probe) = (hairs.ToString(), ends.ToString(), curve.ToString(), probe.ToString());
+    }
+
+    private void Append(StringBuilder path, IReadOnlyList<CubicBezier> pieces, int side)
+    {
+        path.Append('M').Append(At(pieces[0].P0, side));
+        foreach (CubicBezier piece in pieces)
+        {
+            path.Append('C').Append(At(piece.P1, side)).Append(' ').Append(At(piece.P2, side)).Append(' ').Append(At(piece.P3, side));
+        }
+    }
+
+    private string At(Point point, int side) =>
+        $"{(X(side * point.Y)).ToString("0.##", CultureInfo.InvariantCulture)} {Y(point.X).ToString("0.##", CultureInfo.InvariantCulture)}";
+}

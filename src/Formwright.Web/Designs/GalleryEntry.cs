@@ -1,0 +1,12 @@
+using Formwright.Curves;
+using Formwright.Design;
+using Formwright.Packs;
+
+namespace Formwright.Web.Designs;
+
+/// <summary>One design of the folder as the list shows it.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Reading">What came of reading it.</param>
+/// <param name="Outline">Its outline; null where there is none.</param>
+/// <param name="Study">What was computed; null while it is on its way, or where the file does not read.</param>
+public sealed record GalleryEntry(string Name, DesignReading Reading, Outline? Outline, Study? Study);

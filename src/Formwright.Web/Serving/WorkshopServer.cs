@@ -1,0 +1,60 @@
+using System.Net;
+using Formwright.Web.Components;
+using Formwright.Web.Designs;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+
+namespace Formwright.Web.Serving;
+
+/// <summary>The server of the page. It listens on the loopback addresses only and asks nothing of any other machine.</summary>
+public static class WorkshopServer
+{
+    /// <summary>Largest message that a page may send, bytes: a handle's place or a field, never a file.</summary>
+    private const int MostMessageBytes = 64 * 1024;
+
+    /// <summary>Builds the server; the caller starts it.</summary>
+    /// <exception cref="IOException">The folder can't be made.</exception>
+    public static WebApplication Build(ServeOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        DesignFolder folder = new(options.Folder);
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(
+            new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, EnvironmentName = "Production" }
+        );
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = 2 * DesignUpload.MostBytes;
+            kestrel.Listen(IPAddress.Loopback, options.Port);
+        });
+        builder.Logging.ClearProviders();
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.AddAntiforgery();
+        builder.Services.AddSingleton(folder);
+        builder.Services.AddSingleton<DesignSessions>();
+        builder.Services.AddSingleton<DesignGallery>();
+        builder
+            .Services.AddRazorComponents()
+            .AddInteractiveServerComponents(circuit =>
+            {
+                circuit.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(2);
+                circuit.JSInteropDefaultCallTimeout = TimeSpan.FromSeconds(20);
+            })
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = MostMessageBytes);
+        WebApplication app = builder.Build();
+        app.Use(Guarding.Check);
+        app.Use(Preferences.Follow);
+        app.UseStatusCodePagesWithReExecute("/missing");
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        PageAssets.Map(app);
+        Preferences.Map(app);
+        Downloads.Map(app);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        return app;
+    }
+}

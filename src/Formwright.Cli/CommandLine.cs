@@ -47,6 +47,7 @@ public static class CommandLine
             return UsageFault.Tell(parsed, streams);
         }
 
+        // The page is served until it is told to stop; every other command ends by itself.
         return (ExitStatus)
             parsed.Invoke(
                 new InvocationConfiguration
@@ -80,13 +81,10 @@ public static class CommandLine
             ReportCommand.Make(streams),
             SolveCommand.Make(streams),
             PackCommand.Make(streams),
+            ServeCommand.Make(streams),
         };
         root.Add(language);
-        root.SetAction(parsed =>
-        {
-            HelpText.Write(parsed.CommandResult.Command, streams.Out);
-            return (int)ExitStatus.Done;
-        });
+        root.SetAction((_, stop) => ServeCommand.Run(ServeCommand.UsualFolder, null, true, streams, stop));
         foreach (Option option in root.Options)
         {
             if (option is HelpOption help)

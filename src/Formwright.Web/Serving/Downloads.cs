@@ -86,13 +86,13 @@ internal static class Downloads
 
     private static async Task<IResult> With(string name, string sheet, DesignSessions sessions, Func<DrawnSheet, PrintScale, IResult> write)
     {
-        if (await StudyOf(name, sessions) is not { Guitar: { } guitar, Tooling: { } tooling } study)
+        if (await StudyOf(name, sessions) is not { } study)
         {
             return Results.NotFound();
         }
 
         using SheetCulture spoken = SheetCulture.Of(study.Design);
-        NamedSheet? named = SheetSet.Of(guitar, tooling).FirstOrDefault(each => each.Id == sheet);
+        NamedSheet? named = study.Sheets().FirstOrDefault(each => each.Id == sheet);
         SheetsDesign settings = study.Design.Sheets;
         return named is null ? Results.NotFound() : write(named.Sheet.Draw(), new PrintScale(settings.PrintScaleX, settings.PrintScaleY));
     }

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 
 namespace Formwright.Web.Serving;
@@ -14,6 +15,20 @@ public static class WorkshopServer
 {
     /// <summary>Largest message that a page may send, bytes: a handle's place or a field, never a file.</summary>
     private const int MostMessageBytes = 64 * 1024;
+
+    /// <summary>Serves until it is told to stop (Ctrl+C, or a signal).</summary>
+    /// <param name="options">What to serve.</param>
+    /// <param name="started">Told the page's address once it answers.</param>
+    /// <param name="stop">Ends it.</param>
+    /// <exception cref="IOException">The folder can't be made, or the port is taken.</exception>
+    public static async Task RunAsync(ServeOptions options, Action<string> started, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(started);
+        await using WebApplication app = Build(options);
+        await app.StartAsync(stop);
+        started(app.Urls.First().Replace("127.0.0.1", "localhost", StringComparison.Ordinal) + "/");
+        await app.WaitForShutdownAsync(stop);
+    }
 
     /// <summary>Builds the server; the caller starts it.</summary>
     /// <exception cref="IOException">The folder can't be made.</exception>

@@ -20,7 +20,7 @@ internal sealed class DrawnSheets
     {
         this.study = study;
         using SheetCulture spoken = SheetCulture.Of(study.Design);
-        Sheets = study is { Guitar: { } guitar, Tooling: { } tooling } ? SheetSet.Of(guitar, tooling) : [];
+        Sheets = study.Sheets();
     }
 
     public IReadOnlyList<NamedSheet> Sheets { get; }

@@ -1,0 +1,29 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace Formwright.Web.Browser.Tests;
+
+/// <summary>Every page, in both themes, without a violation of axe's rules.</summary>
+public sealed class AccessTests(Browser browser)
+{
+    [Theory]
+    [InlineData("light")]
+    [InlineData("dark")]
+    public async Task NoPageHasAViolation(string theme)
+    {
+        await using Workshop shop = new("heron", "plover");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(cookie: $"en.mm.point.{theme}", address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        List<string> found = [];
+        foreach (string path in (string[])["/", "/d/heron/outline", "/d/heron/action", "/d/heron/workboard", "/d/heron/mould", "/d/heron/sheets", "/missing"])
+        {
+            await page.OpenAsync(shop.Address + path);
+            AxeResult result = await page.RunAxe();
+            found.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => $"{path} {violation.Id}: {node.Html[..Math.Min(node.Html.Length, 160)]} {string.Join(' ', node.Any.Select(check => check.Message))}")));
+        }
+
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+}

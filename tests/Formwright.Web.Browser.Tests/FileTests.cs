@@ -1,0 +1,88 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Formwright.Web.Browser.Tests;
+
+/// <summary>The file is the truth: other hands, other tabs, a fallen server.</summary>
+public sealed class FileTests(Browser browser)
+{
+    [Fact]
+    public async Task WhatIsWrittenOutsideShowsAndABrokenFileKeepsTheLastDrawing()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        string text = File.ReadAllText(shop.PathOf("heron"));
+        File.WriteAllText(shop.PathOf("heron"), text.Replace("width = 368", "width = 374", StringComparison.Ordinal));
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("374");
+
+        File.WriteAllText(shop.PathOf("heron"), text.Replace("width = 368", "widht = 368", StringComparison.Ordinal));
+        await Expect(page.Locator(".notice")).ToContainTextAsync("widht");
+        await Expect(page.Locator(".notice .figure").First).ToContainTextAsync(":");
+        Assert.NotEqual("", await page.Locator("path.outline").First.GetAttributeAsync("d"));
+        File.WriteAllText(shop.PathOf("heron"), text);
+        await Expect(page.Locator(".notice")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task TwoTabsShowOneDesign()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage one = await context.NewPageAsync();
+        IPage other = await context.NewPageAsync();
+        await one.OpenAsync($"{shop.Address}/d/heron/outline");
+        await other.OpenAsync($"{shop.Address}/d/heron/outline");
+        await one.SetAsync("outline.waist.width", "240");
+        await Expect(other.Field("outline.waist.width")).ToHaveValueAsync("240");
+    }
+
+    [Fact]
+    public async Task AKilledServerLosesNothingThatWasKept()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await page.SetAsync("outline.waist.width", "241");
+        await page.WaitForTimeoutAsync(1000);
+        shop.Kill();
+        await shop.StartAsync();
+        await page.GotoAsync($"{shop.Address}/d/heron/outline");
+        await Expect(page.Field("outline.waist.width")).ToHaveValueAsync("241");
+    }
+
+    [Fact]
+    public async Task ANewInstrumentIsMadeCopiedNamedAndBinned()
+    {
+        await using Workshop shop = new();
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync(shop.Address);
+        await page.Locator("[data-model='dunlin']").ClickAsync();
+        await page.WaitForURLAsync("**/d/Dunlin/outline");
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("342");
+        await page.OpenAsync(shop.Address);
+        ILocator made = page.Locator("[data-design='Dunlin']");
+        await made.GetByText("duplicate").ClickAsync();
+        await Expect(page.Locator("[data-design='Dunlin 2']")).ToBeVisibleAsync();
+        await made.GetByText("rename").ClickAsync();
+        await made.Locator("input").FillAsync("../Stray");
+        await made.Locator("input").PressAsync("Tab");
+        await made.Locator(".ask button").First.ClickAsync();
+        await Expect(page.Locator(".notice")).ToContainTextAsync("letters");
+        await made.Locator("input").FillAsync("Curlew");
+        await made.Locator("input").PressAsync("Tab");
+        await made.Locator(".ask button").First.ClickAsync();
+        ILocator named = page.Locator("[data-design='Curlew']");
+        await named.GetByText("to the bin").ClickAsync();
+        await named.Locator(".ask button").First.ClickAsync();
+        await Expect(named).ToHaveCountAsync(0);
+        Assert.Single(Directory.GetFiles(Path.Combine(shop.Folder, ".bin")));
+    }
+}

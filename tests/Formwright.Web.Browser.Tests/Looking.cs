@@ -1,0 +1,37 @@
+using Microsoft.Playwright;
+
+namespace Formwright.Web.Browser.Tests;
+
+/// <summary>What the tests do on a page again and again.</summary>
+internal static class Looking
+{
+    /// <summary>Opens a page and waits until it answers to a hand: its frame has told its size, so the circuit is up.</summary>
+    public static async Task OpenAsync(this IPage page, string address)
+    {
+        await page.GotoAsync(address);
+        await page.WaitForFunctionAsync("() => window.Blazor && !document.querySelector('.pending.wide')");
+        await page.WaitForTimeoutAsync(400);
+    }
+
+    public static ILocator Field(this IPage page, string key) => page.Locator($"[id='f-{key}']");
+
+    public static Task<string> FigureAsync(this IPage page, string name) => page.Locator($"[data-figure='{name}']").First.InnerTextAsync();
+
+    public static async Task SetAsync(this IPage page, string key, string value)
+    {
+        await page.Field(key).FillAsync(value);
+        await page.Field(key).PressAsync("Enter");
+    }
+
+    /// <summary>Drags a handle by so many pixels.</summary>
+    public static async Task DragAsync(this IPage page, string handle, string axis, float dx, float dy)
+    {
+        LocatorBoundingBoxResult box = (await page.Locator($"[data-handle='{handle}'][data-axis='{axis}']").BoundingBoxAsync())!;
+        float x = box.X + (box.Width / 2);
+        float y = box.Y + (box.Height / 2);
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(x + dx, y + dy, new() { Steps = 8 });
+        await page.Mouse.UpAsync();
+    }
+}

@@ -1,0 +1,107 @@
+using System.Globalization;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Formwright.Web.Browser.Tests;
+
+public sealed class OutlineTests(Browser browser)
+{
+    [Fact]
+    public async Task AChangedWidthMovesFiguresAndStays()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        string before = await page.FigureAsync("half-length");
+        await page.SetAsync("outline.lower_bout.width", "372,5");
+        await Expect(page.Locator("[data-figure='half-length']")).Not.ToHaveTextAsync(before);
+        await Expect(page.Locator("[data-kept]")).ToHaveAttributeAsync("data-kept", "yes");
+        await shop.FileSaysAsync("heron", "width = 372.5");
+        Assert.Contains("# heel to tail", File.ReadAllText(shop.PathOf("heron")));
+        await page.ReloadAsync();
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("372.5");
+
+        await page.WaitForTimeoutAsync(500);
+        await page.Locator("body").PressAsync("Control+z");
+        await shop.FileSaysAsync("heron", "width = 368");
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("368");
+        await page.Locator("body").PressAsync("Control+Shift+Z");
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("372.5");
+    }
+
+    [Fact]
+    public async Task AHandleFollowsHandAndKeys()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await page.DragAsync("lower_bout", "uy", 10, 6);
+        await Expect(page.Field("outline.lower_bout.width")).Not.ToHaveValueAsync("368");
+        await Expect(page.Field("outline.lower_bout.at")).Not.ToHaveValueAsync("356");
+        double width = double.Parse(await page.Field("outline.lower_bout.width").InputValueAsync(), CultureInfo.InvariantCulture);
+        Assert.InRange(width, 375, 390);
+
+        await page.Locator("body").PressAsync("Control+z");
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("368");
+
+        ILocator waist = page.Locator("[data-handle='waist'][data-axis='uy']");
+        await waist.PressAsync("ArrowDown");
+        await Expect(page.Field("outline.waist.at")).ToHaveValueAsync("190.1");
+        await waist.PressAsync("Shift+ArrowRight");
+        await Expect(page.Field("outline.waist.width")).ToHaveValueAsync("238");
+    }
+
+    [Fact]
+    public async Task AFindingLeadsToItsField()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await page.SetAsync("outline.waist.width", "300");
+        ILocator cure = page.Locator(".findings li.held a").First;
+        await cure.ClickAsync();
+        string? key = await cure.GetAttributeAsync("data-jump");
+        await Expect(page.Field(key!)).ToBeFocusedAsync();
+        await page.SetAsync("outline.waist.width", "236");
+        await Expect(page.Locator(".findings li.held a[data-jump='outline.waist.width']")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task OutOfRangeSaysWhatTheKeyTakesAndChangesNothing()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        string before = File.ReadAllText(shop.PathOf("heron"));
+        await page.SetAsync("outline.waist.width", "5");
+        await Expect(page.Field("outline.waist.width")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Expect(page.Locator("[id='f-outline.waist.width-fault']")).ToContainTextAsync("20");
+        Assert.Equal(before, File.ReadAllText(shop.PathOf("heron")));
+    }
+
+    [Fact]
+    public async Task SpanishAndInches()
+    {
+        await using Workshop shop = new("heron");
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(cookie: "es.in.comma.light", address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "es");
+        await Expect(page.Locator(".stages")).ToContainTextAsync("Plantilla");
+        await page.SetAsync("outline.lower_bout.width", "14 1/2");
+        await shop.FileSaysAsync("heron", "width = \"14 1/2 in\"");
+        await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("14 1/2");
+        await page.SetAsync("outline.waist.width", "9,25");
+        await shop.FileSaysAsync("heron", "width = \"9.25 in\"");
+        await Expect(page.Field("outline.waist.width")).ToHaveValueAsync("9 1/4");
+    }
+}

@@ -1,0 +1,3 @@
+global using Xunit;
+
+[assembly: AssemblyFixture(typeof(Formwright.Web.Browser.Tests.Browser))]

@@ -84,7 +84,9 @@ public static class CommandLine
             ServeCommand.Make(streams),
         };
         root.Add(language);
-        root.SetAction((_, stop) => ServeCommand.Run(ServeCommand.UsualFolder, null, true, streams, stop));
+        root.SetAction(
+            (_, stop) => ServeCommand.Run(ServeCommand.UsualFolder, null, true, streams, stop)
+        );
         foreach (Option option in root.Options)
         {
             if (option is HelpOption help)

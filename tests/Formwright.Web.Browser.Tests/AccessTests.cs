@@ -14,14 +14,34 @@ public sealed class AccessTests(Browser browser)
     {
         await using Workshop shop = new("heron", "plover");
         await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(cookie: $"en.mm.point.{theme}", address: shop.Address);
+        await using IBrowserContext context = await browser.ContextAsync(
+            cookie: $"en.mm.point.{theme}",
+            address: shop.Address
+        );
         IPage page = await context.NewPageAsync();
         List<string> found = [];
-        foreach (string path in (string[])["/", "/d/heron/outline", "/d/heron/action", "/d/heron/workboard", "/d/heron/mould", "/d/heron/sheets", "/missing"])
+        foreach (
+            string path in (string[])
+                [
+                    "/",
+                    "/d/heron/outline",
+                    "/d/heron/action",
+                    "/d/heron/workboard",
+                    "/d/heron/mould",
+                    "/d/heron/sheets",
+                    "/missing",
+                ]
+        )
         {
             await page.OpenAsync(shop.Address + path);
             AxeResult result = await page.RunAxe();
-            found.AddRange(result.Violations.SelectMany(violation => violation.Nodes.Select(node => $"{path} {violation.Id}: {node.Html[..Math.Min(node.Html.Length, 160)]} {string.Join(' ', node.Any.Select(check => check.Message))}")));
+            found.AddRange(
+                result.Violations.SelectMany(violation =>
+                    violation.Nodes.Select(node =>
+                        $"{path} {violation.Id}: {node.Html[..Math.Min(node.Html.Length, 160)]} {string.Join(' ', node.Any.Select(check => check.Message))}"
+                    )
+                )
+            );
         }
 
         Assert.True(found.Count == 0, string.Join('\n', found));

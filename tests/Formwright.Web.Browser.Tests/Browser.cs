@@ -11,22 +11,48 @@ public sealed class Browser : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(40_000);
         browser = await playwright.Chromium.LaunchAsync(
             new()
             {
                 ExecutablePath = "/usr/bin/chromium",
-                Args = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                ],
             }
         );
     }
 
-    public async Task<IBrowserContext> ContextAsync(int width = 1440, int height = 900, string cookie = "en.mm.point.light", string? address = null)
+    public async Task<IBrowserContext> ContextAsync(
+        int width = 1440,
+        int height = 900,
+        string cookie = "en.mm.point.light",
+        string? address = null
+    )
     {
-        IBrowserContext context = await browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height } });
-        context.SetDefaultTimeout(20_000);
+        IBrowserContext context = await browser!.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = height },
+            }
+        );
+        context.SetDefaultTimeout(60_000);
         if (address is not null)
         {
-            await context.AddCookiesAsync([new() { Name = "formwright", Value = cookie, Url = address }]);
+            await context.AddCookiesAsync([
+                new()
+                {
+                    Name = "formwright",
+                    Value = cookie,
+                    Url = address,
+                },
+            ]);
         }
 
         return context;

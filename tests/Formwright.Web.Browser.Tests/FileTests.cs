@@ -15,10 +15,16 @@ public sealed class FileTests(Browser browser)
         IPage page = await context.NewPageAsync();
         await page.OpenAsync($"{shop.Address}/d/heron/outline");
         string text = File.ReadAllText(shop.PathOf("heron"));
-        File.WriteAllText(shop.PathOf("heron"), text.Replace("width = 368", "width = 374", StringComparison.Ordinal));
+        File.WriteAllText(
+            shop.PathOf("heron"),
+            text.Replace("width = 368", "width = 374", StringComparison.Ordinal)
+        );
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("374");
 
-        File.WriteAllText(shop.PathOf("heron"), text.Replace("width = 368", "widht = 368", StringComparison.Ordinal));
+        File.WriteAllText(
+            shop.PathOf("heron"),
+            text.Replace("width = 368", "widht = 368", StringComparison.Ordinal)
+        );
         await Expect(page.Locator(".notice")).ToContainTextAsync("widht");
         await Expect(page.Locator(".notice .figure").First).ToContainTextAsync(":");
         Assert.NotEqual("", await page.Locator("path.outline").First.GetAttributeAsync("d"));

@@ -9,13 +9,16 @@ internal static class Looking
     public static async Task OpenAsync(this IPage page, string address)
     {
         await page.GotoAsync(address);
-        await page.WaitForFunctionAsync("() => window.Blazor && !document.querySelector('.pending.wide')");
+        await page.WaitForFunctionAsync(
+            "() => window.Blazor && !document.querySelector('.pending.wide')"
+        );
         await page.WaitForTimeoutAsync(400);
     }
 
     public static ILocator Field(this IPage page, string key) => page.Locator($"[id='f-{key}']");
 
-    public static Task<string> FigureAsync(this IPage page, string name) => page.Locator($"[data-figure='{name}']").First.InnerTextAsync();
+    public static Task<string> FigureAsync(this IPage page, string name) =>
+        page.Locator($"[data-figure='{name}']").First.InnerTextAsync();
 
     public static async Task SetAsync(this IPage page, string key, string value)
     {
@@ -24,9 +27,17 @@ internal static class Looking
     }
 
     /// <summary>Drags a handle by so many pixels.</summary>
-    public static async Task DragAsync(this IPage page, string handle, string axis, float dx, float dy)
+    public static async Task DragAsync(
+        this IPage page,
+        string handle,
+        string axis,
+        float dx,
+        float dy
+    )
     {
-        LocatorBoundingBoxResult box = (await page.Locator($"[data-handle='{handle}'][data-axis='{axis}']").BoundingBoxAsync())!;
+        LocatorBoundingBoxResult box = (
+            await page.Locator($"[data-handle='{handle}'][data-axis='{axis}']").BoundingBoxAsync()
+        )!;
         float x = box.X + (box.Width / 2);
         float y = box.Y + (box.Height / 2);
         await page.Mouse.MoveAsync(x, y);

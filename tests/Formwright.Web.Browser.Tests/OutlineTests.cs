@@ -42,7 +42,10 @@ public sealed class OutlineTests(Browser browser)
         await page.DragAsync("lower_bout", "uy", 10, 6);
         await Expect(page.Field("outline.lower_bout.width")).Not.ToHaveValueAsync("368");
         await Expect(page.Field("outline.lower_bout.at")).Not.ToHaveValueAsync("356");
-        double width = double.Parse(await page.Field("outline.lower_bout.width").InputValueAsync(), CultureInfo.InvariantCulture);
+        double width = double.Parse(
+            await page.Field("outline.lower_bout.width").InputValueAsync(),
+            CultureInfo.InvariantCulture
+        );
         Assert.InRange(width, 375, 390);
 
         await page.Locator("body").PressAsync("Control+z");
@@ -69,7 +72,8 @@ public sealed class OutlineTests(Browser browser)
         string? key = await cure.GetAttributeAsync("data-jump");
         await Expect(page.Field(key!)).ToBeFocusedAsync();
         await page.SetAsync("outline.waist.width", "236");
-        await Expect(page.Locator(".findings li.held a[data-jump='outline.waist.width']")).ToHaveCountAsync(0);
+        await Expect(page.Locator(".findings li.held a[data-jump='outline.waist.width']"))
+            .ToHaveCountAsync(0);
     }
 
     [Fact]
@@ -82,7 +86,8 @@ public sealed class OutlineTests(Browser browser)
         await page.OpenAsync($"{shop.Address}/d/heron/outline");
         string before = File.ReadAllText(shop.PathOf("heron"));
         await page.SetAsync("outline.waist.width", "5");
-        await Expect(page.Field("outline.waist.width")).ToHaveAttributeAsync("aria-invalid", "true");
+        await Expect(page.Field("outline.waist.width"))
+            .ToHaveAttributeAsync("aria-invalid", "true");
         await Expect(page.Locator("[id='f-outline.waist.width-fault']")).ToContainTextAsync("20");
         Assert.Equal(before, File.ReadAllText(shop.PathOf("heron")));
     }
@@ -92,7 +97,10 @@ public sealed class OutlineTests(Browser browser)
     {
         await using Workshop shop = new("heron");
         await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(cookie: "es.in.comma.light", address: shop.Address);
+        await using IBrowserContext context = await browser.ContextAsync(
+            cookie: "es.in.comma.light",
+            address: shop.Address
+        );
         IPage page = await context.NewPageAsync();
         await page.OpenAsync($"{shop.Address}/d/heron/outline");
         await Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "es");

@@ -18,20 +18,42 @@ public sealed class Pictures(Browser browser)
         Directory.CreateDirectory(folder);
         await using Workshop shop = new("heron", "dunlin", "plover");
         await shop.StartAsync();
-        foreach ((int width, int height) in ((int, int)[])[(1440, 900), (1280, 800), (1024, 768), (768, 1024)])
+        foreach (
+            (int width, int height) in ((int, int)[])
+                [(1440, 900), (1280, 800), (1024, 768), (768, 1024)]
+        )
         {
-            await using IBrowserContext context = await browser.ContextAsync(width, height, address: shop.Address);
+            await using IBrowserContext context = await browser.ContextAsync(
+                width,
+                height,
+                address: shop.Address
+            );
             IPage page = await context.NewPageAsync();
-            foreach (string path in (string[])["", "d/heron/outline", "d/heron/action", "d/heron/workboard", "d/heron/mould", "d/heron/sheets"])
+            foreach (
+                string path in (string[])
+                    [
+                        "",
+                        "d/heron/outline",
+                        "d/heron/action",
+                        "d/heron/workboard",
+                        "d/heron/mould",
+                        "d/heron/sheets",
+                    ]
+            )
             {
                 await page.OpenAsync($"{shop.Address}/{path}");
                 await page.WaitForTimeoutAsync(700);
                 string name = path.Length == 0 ? "instruments" : path.Split('/')[^1];
-                await page.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{name}-{width}.png") });
+                await page.ScreenshotAsync(
+                    new() { Path = Path.Combine(folder, $"{name}-{width}.png") }
+                );
             }
         }
 
-        await using IBrowserContext dark = await browser.ContextAsync(cookie: "es.mm.comma.dark", address: shop.Address);
+        await using IBrowserContext dark = await browser.ContextAsync(
+            cookie: "es.mm.comma.dark",
+            address: shop.Address
+        );
         IPage night = await dark.NewPageAsync();
         foreach (string stage in (string[])["outline", "action"])
         {
@@ -40,4 +62,49 @@ public sealed class Pictures(Browser browser)
             await night.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{stage}-dark.png") });
         }
     }
+
+    /// <summary>The walk of the guide, step by step, with a picture of each.</summary>
+    [Fact]
+    public async Task Walk()
+    {
+        if (Environment.GetEnvironmentVariable("FORMWRIGHT_PICTURES") is null)
+        {
+            Assert.Skip("Only when FORMWRIGHT_PICTURES is set.");
+        }
+
+        await using Workshop shop = new();
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(1280, 800, address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync(shop.Address);
+        await page.Locator("[data-model='heron']").ClickAsync();
+        await page.WaitForURLAsync("**/d/Heron/outline");
+        await page.WaitForTimeoutAsync(2500);
+        await PictureAsync(page, "walk-1-new");
+        await page.DragAsync("lower_bout", "uy", 7, 0);
+        await page.WaitForTimeoutAsync(2500);
+        await PictureAsync(page, "walk-2-lower-bout");
+        await page.SetAsync("outline.waist.at", "110");
+        await page.Locator(".findings li.held").First.WaitForAsync();
+        await page.WaitForTimeoutAsync(600);
+        await PictureAsync(page, "walk-3-finding");
+        await page.Locator(".findings li.held a").First.ClickAsync();
+        await page.SetAsync("outline.waist.at", "190");
+        await page.Locator(".findings li.held").WaitForAsync(new() { State = WaitForSelectorState.Detached });
+        await page.Locator(".stages a").Nth(1).ClickAsync();
+        await page.Locator("[data-figure='action-12']").WaitForAsync();
+        await page.Locator("[data-solve='Ramp']").ClickAsync();
+        await page.WaitForTimeoutAsync(1500);
+        await PictureAsync(page, "walk-4-action");
+        await page.GotoAsync($"{shop.Address}/d/Heron/sheets");
+        await page.Locator(".paper svg").WaitForAsync();
+        await page.Locator("button.link").Nth(1).ClickAsync();
+        await page.WaitForTimeoutAsync(1500);
+        await PictureAsync(page, "walk-5-template");
+        IDownload tiles = await page.RunAndWaitForDownloadAsync(() => page.Locator("tr.lit a[href$='-a4.pdf']").ClickAsync());
+        Assert.EndsWith("A4.pdf", tiles.SuggestedFilename);
+    }
+
+    private static Task<byte[]> PictureAsync(IPage page, string name) =>
+        page.ScreenshotAsync(new() { Path = Repository.PathOf("docs", "pictures", "page", name + ".png") });
 }

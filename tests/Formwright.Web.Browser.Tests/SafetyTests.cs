@@ -13,14 +13,36 @@ public sealed class SafetyTests(Browser browser)
         await shop.StartAsync();
         using HttpClient client = new();
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(client, shop, "/", []));
-        Assert.Equal(HttpStatusCode.Forbidden, await StatusAsync(client, shop, "/", [("Host", "evil.example")]));
-        Assert.Equal(HttpStatusCode.Forbidden, await StatusAsync(client, shop, "/", [("Origin", "http://evil.example")]));
-        Assert.Equal(HttpStatusCode.Forbidden, await StatusAsync(client, shop, "/", [("Origin", "null")]));
-        Assert.Equal(HttpStatusCode.Forbidden, await StatusAsync(client, shop, "/files/heron/outline.svg", [("Sec-Fetch-Site", "cross-site")]));
+        Assert.Equal(
+            HttpStatusCode.Forbidden,
+            await StatusAsync(client, shop, "/", [("Host", "evil.example")])
+        );
+        Assert.Equal(
+            HttpStatusCode.Forbidden,
+            await StatusAsync(client, shop, "/", [("Origin", "http://evil.example")])
+        );
+        Assert.Equal(
+            HttpStatusCode.Forbidden,
+            await StatusAsync(client, shop, "/", [("Origin", "null")])
+        );
+        Assert.Equal(
+            HttpStatusCode.Forbidden,
+            await StatusAsync(
+                client,
+                shop,
+                "/files/heron/outline.svg",
+                [("Sec-Fetch-Site", "cross-site")]
+            )
+        );
 
         using ClientWebSocket socket = new();
         socket.Options.SetRequestHeader("Origin", "http://evil.example");
-        await Assert.ThrowsAnyAsync<WebSocketException>(() => socket.ConnectAsync(new Uri($"ws://127.0.0.1:{shop.Port}/_blazor"), TestContext.Current.CancellationToken));
+        await Assert.ThrowsAnyAsync<WebSocketException>(() =>
+            socket.ConnectAsync(
+                new Uri($"ws://127.0.0.1:{shop.Port}/_blazor"),
+                TestContext.Current.CancellationToken
+            )
+        );
     }
 
     [Theory]
@@ -38,11 +60,18 @@ public sealed class SafetyTests(Browser browser)
         File.CreateSymbolicLink(shop.PathOf("link"), outside);
         await shop.StartAsync();
         using HttpClient client = new();
-        using HttpResponseMessage got = await client.GetAsync(new Uri(shop.Address + path), TestContext.Current.CancellationToken);
+        using HttpResponseMessage got = await client.GetAsync(
+            new Uri(shop.Address + path),
+            TestContext.Current.CancellationToken
+        );
         string body = await got.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.DoesNotContain("secret", body);
         Assert.DoesNotContain("root:", body);
-        Assert.True(got.StatusCode == HttpStatusCode.NotFound || body.Contains("Nothing here", StringComparison.Ordinal), $"{got.StatusCode}");
+        Assert.True(
+            got.StatusCode == HttpStatusCode.NotFound
+                || body.Contains("Nothing here", StringComparison.Ordinal),
+            $"{got.StatusCode}"
+        );
         File.Delete(outside);
     }
 
@@ -66,7 +95,14 @@ public sealed class SafetyTests(Browser browser)
         await page.OpenAsync($"{shop.Address}/d/heron/outline");
         await page.SetAsync("outline.waist.width", "238");
         await page.OpenAsync($"{shop.Address}/d/heron/sheets");
-        Assert.All(asked, url => Assert.StartsWith(shop.Address, url.Replace("ws://", "http://", StringComparison.Ordinal)));
+        Assert.All(
+            asked,
+            url =>
+                Assert.StartsWith(
+                    shop.Address,
+                    url.Replace("ws://", "http://", StringComparison.Ordinal)
+                )
+        );
         Assert.Empty(complaints);
         IResponse? response = await page.GotoAsync(shop.Address);
         string policy = (await response!.AllHeadersAsync())["content-security-policy"];
@@ -74,9 +110,17 @@ public sealed class SafetyTests(Browser browser)
         Assert.DoesNotContain("unsafe", policy);
     }
 
-    private static async Task<HttpStatusCode> StatusAsync(HttpClient client, Workshop shop, string path, (string Name, string Value)[] headers)
+    private static async Task<HttpStatusCode> StatusAsync(
+        HttpClient client,
+        Workshop shop,
+        string path,
+        (string Name, string Value)[] headers
+    )
     {
-        using HttpRequestMessage request = new(HttpMethod.Get, $"http://127.0.0.1:{shop.Port}{path}");
+        using HttpRequestMessage request = new(
+            HttpMethod.Get,
+            $"http://127.0.0.1:{shop.Port}{path}"
+        );
         foreach ((string name, string value) in headers)
         {
             request.Headers.TryAddWithoutValidation(name, value);

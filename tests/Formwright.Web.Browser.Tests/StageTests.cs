@@ -7,7 +7,12 @@ public sealed class StageTests(Browser browser)
 {
     [Theory]
     [InlineData("action", "neck.ramp", "2", "saddle")]
-    public async Task AChangeMovesAFigureOnTheDrawing(string stage, string key, string value, string figure)
+    public async Task AChangeMovesAFigureOnTheDrawing(
+        string stage,
+        string key,
+        string value,
+        string figure
+    )
     {
         await using Workshop shop = new("heron");
         await shop.StartAsync();
@@ -35,7 +40,10 @@ public sealed class StageTests(Browser browser)
         string before = await view.InnerHTMLAsync();
         await page.SetAsync(key, value);
         await shop.FileSaysAsync("heron", value);
-        await page.WaitForFunctionAsync("before => document.querySelector('.views svg').innerHTML !== before", before);
+        await page.WaitForFunctionAsync(
+            "before => document.querySelector('.views svg').innerHTML !== before",
+            before
+        );
     }
 
     [Fact]
@@ -49,9 +57,19 @@ public sealed class StageTests(Browser browser)
         await Expect(page.Locator("[data-sheet='outline'] svg")).ToBeVisibleAsync();
         await page.Locator("button.link").Nth(1).ClickAsync();
         await Expect(page.Locator("[data-sheet='outline']")).ToHaveCountAsync(0);
-        foreach ((string file, string start) in ((string, string)[])[("outline.pdf", "%PDF"), ("outline-a4.pdf", "%PDF"), ("outline.svg", "<?xml"), ("calibration.pdf", "%PDF")])
+        foreach (
+            (string file, string start) in ((string, string)[])
+                [
+                    ("outline.pdf", "%PDF"),
+                    ("outline-a4.pdf", "%PDF"),
+                    ("outline.svg", "<?xml"),
+                    ("calibration.pdf", "%PDF"),
+                ]
+        )
         {
-            IAPIResponse got = await context.APIRequest.GetAsync($"{shop.Address}/files/heron/{file}");
+            IAPIResponse got = await context.APIRequest.GetAsync(
+                $"{shop.Address}/files/heron/{file}"
+            );
             Assert.Equal(200, got.Status);
             Assert.StartsWith(start, System.Text.Encoding.Latin1.GetString(await got.BodyAsync()));
         }

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using Formwright.Testing;
-using Microsoft.Playwright;
 
 namespace Formwright.Web.Browser.Tests;
 
@@ -32,12 +31,25 @@ public sealed class Workshop : IAsyncDisposable
 
     public async Task StartAsync()
     {
-        string program = Repository.PathOf("src", "Formwright.Cli", "bin", Configuration, "net10.0", "formwright");
+        string program = Repository.PathOf(
+            "src",
+            "Formwright.Cli",
+            "bin",
+            Configuration,
+            "net10.0",
+            "formwright"
+        );
         process = Process.Start(
-            new ProcessStartInfo(program, ["serve", Folder, "--port", $"{port}", "--no-browser"]) { RedirectStandardOutput = true, RedirectStandardError = true }
+            new ProcessStartInfo(program, ["serve", Folder, "--port", $"{port}", "--no-browser"])
+            {
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
         )!;
         _ = process.StandardError.ReadToEndAsync();
-        string? line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(60));
+        string? line = await process
+            .StandardOutput.ReadLineAsync()
+            .WaitAsync(TimeSpan.FromSeconds(60));
         _ = process.StandardOutput.ReadToEndAsync();
         Assert.NotNull(line);
     }

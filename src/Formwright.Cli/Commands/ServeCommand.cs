@@ -16,14 +16,17 @@ internal static class ServeCommand
 
     public static Command Make(Streams streams)
     {
-        Argument<string> folder = new(CliWords.Of["argument.folder-name"])
+        Argument<string> folder = new(CliWords.Of["argument.folder"])
         {
-            Description = CliWords.Of["argument.folder"],
+            Description = CliWords.Of["argument.designs-folder"],
             DefaultValueFactory = _ => UsualFolder,
         };
         Option<int?> port = new("--port")
         {
-            Description = CliWords.Of.Format("option.port", ServeOptions.UsualPort.ToString(System.Globalization.CultureInfo.InvariantCulture)),
+            Description = CliWords.Of.Format(
+                "option.port",
+                ServeOptions.UsualPort.ToString(System.Globalization.CultureInfo.InvariantCulture)
+            ),
             HelpName = "N",
         };
         port.Validators.Add(result =>
@@ -35,7 +38,16 @@ internal static class ServeCommand
         });
         Option<bool> quiet = new("--no-browser") { Description = CliWords.Of["option.no-browser"] };
         Command command = new("serve", CliWords.Of["command.serve"]) { folder, port, quiet };
-        command.SetAction((parsed, stop) => Run(parsed.GetValue(folder)!, parsed.GetValue(port), !parsed.GetValue(quiet), streams, stop));
+        command.SetAction(
+            (parsed, stop) =>
+                Run(
+                    parsed.GetValue(folder)!,
+                    parsed.GetValue(port),
+                    !parsed.GetValue(quiet),
+                    streams,
+                    stop
+                )
+        );
         return command;
     }
 
@@ -45,7 +57,13 @@ internal static class ServeCommand
     /// <param name="isOpened">Whether the person's browser is opened.</param>
     /// <param name="streams">Where it tells its address.</param>
     /// <param name="stop">Ends it.</param>
-    public static async Task<int> Run(string folder, int? port, bool isOpened, Streams streams, CancellationToken stop)
+    public static async Task<int> Run(
+        string folder,
+        int? port,
+        bool isOpened,
+        Streams streams,
+        CancellationToken stop
+    )
     {
         int at = port ?? ServeOptions.UsualPort;
         int last = port is null ? at + Tries : at;
@@ -56,7 +74,9 @@ internal static class ServeCommand
                 await WorkshopServer.RunAsync(new ServeOptions(folder, at), Started, stop);
                 return (int)ExitStatus.Done;
             }
-            catch (IOException taken) when (taken.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+            catch (IOException taken)
+                when (taken.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException
+                )
             {
                 if (at >= last)
                 {
@@ -70,7 +90,9 @@ internal static class ServeCommand
 
         void Started(string address)
         {
-            streams.Out.WriteLine(CliWords.Of.Format("serve.at", address, Path.GetFullPath(folder)));
+            streams.Out.WriteLine(
+                CliWords.Of.Format("serve.at", address, Path.GetFullPath(folder))
+            );
             streams.Out.Flush();
             if (isOpened)
             {
@@ -83,9 +105,12 @@ internal static class ServeCommand
     {
         try
         {
-            using Process? started = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+            using Process? started = Process.Start(
+                new ProcessStartInfo(address) { UseShellExecute = true }
+            );
         }
-        catch (Exception none) when (none is Win32Exception or PlatformNotSupportedException or FileNotFoundException)
+        catch (Exception none)
+            when (none is Win32Exception or PlatformNotSupportedException or FileNotFoundException)
         {
             // No browser that can be opened from here: the address stands on the terminal.
             streams.Error.WriteLine(address);

@@ -46,7 +46,9 @@ public sealed class DesignFolder
             : throw new ArgumentException("A link is no design.", nameof(name));
     }
 
-    public bool Exists(string name) => DesignName.IsValid(name) && File.Exists(PathOf(name));
+    public bool Exists(string name) =>
+        DesignName.IsValid(name)
+        && new FileInfo(Path.Combine(Root, name + Ending)) is { Exists: true, LinkTarget: null };
 
     /// <summary>Writes a design whole or not at all: beside its place, then renamed over it.</summary>
     /// <exception cref="IOException">The disk failed; the file is as it was.</exception>

@@ -8,11 +8,15 @@ namespace Formwright.Web.Designs;
 /// <summary>The designs of the folder as the list shows them. Outlines come at once, findings as they are computed; a file is computed again only when it changed.</summary>
 public sealed class DesignGallery(DesignFolder folder)
 {
-    private readonly ConcurrentDictionary<string, (DateTime Written, long Bytes, GalleryEntry Entry)> known = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<
+        string,
+        (DateTime Written, long Bytes, GalleryEntry Entry)
+    > known = new(StringComparer.Ordinal);
 
     /// <summary>All designs by name, without their findings where those are not known yet.</summary>
     /// <exception cref="IOException">The folder can't be read.</exception>
-    public IReadOnlyList<GalleryEntry> Entries() => [.. folder.Names().Select(Entry).OfType<GalleryEntry>()];
+    public IReadOnlyList<GalleryEntry> Entries() =>
+        [.. folder.Names().Select(Entry).OfType<GalleryEntry>()];
 
     /// <summary>The entry with its study.</summary>
     public GalleryEntry Complete(GalleryEntry entry)
@@ -37,13 +41,22 @@ public sealed class DesignGallery(DesignFolder folder)
         try
         {
             FileInfo file = new(folder.PathOf(name));
-            if (known.TryGetValue(name, out var at) && at.Written == file.LastWriteTimeUtc && at.Bytes == file.Length)
+            if (
+                known.TryGetValue(name, out var at)
+                && at.Written == file.LastWriteTimeUtc
+                && at.Bytes == file.Length
+            )
             {
                 return at.Entry;
             }
 
             DesignReading reading = DesignText.Load(file.FullName);
-            GalleryEntry entry = new(name, reading, reading.Succeeded ? BodyOutline.Solve(reading.Design.Outline).Outline : null, null);
+            GalleryEntry entry = new(
+                name,
+                reading,
+                reading.Succeeded ? BodyOutline.Solve(reading.Design.Outline).Outline : null,
+                null
+            );
             known[name] = (file.LastWriteTimeUtc, file.Length, entry);
             return entry;
         }

@@ -16,6 +16,7 @@ public sealed class DesignSession : IDisposable
     public static readonly TimeSpan SaveDelay = TimeSpan.FromMilliseconds(300);
 
     private const int MostUndo = 500;
+    private const long BuildsWhileDragged = 1000;
     private readonly DesignFolder folder;
     private readonly Lock gate = new();
     private readonly Timer timer;
@@ -23,7 +24,7 @@ public sealed class DesignSession : IDisposable
     private readonly Stack<string> redo = new();
     private string onDisk;
     private string? running;
-    private InstrumentDesign? wanted;
+    private (InstrumentDesign Design, bool IsDragged)? wanted;
     private Task work = Task.CompletedTask;
 
     /// <summary>Opens a design.</summary>
@@ -37,8 +38,23 @@ public sealed class DesignSession : IDisposable
         DesignReading reading = DesignText.Load(folder.PathOf(name));
         onDisk = reading.Text;
         DateTime saved = File.GetLastWriteTime(folder.PathOf(name));
-        OutlineSolution? outline = reading.Succeeded ? BodyOutline.Solve(reading.Design.Outline) : null;
-        State = new SessionState(reading.Text, reading, reading.Design, outline, null, false, saved, true, null, null, false, false);
+        OutlineSolution? outline = reading.Succeeded
+            ? BodyOutline.Solve(reading.Design.Outline)
+            : null;
+        State = new SessionState(
+            reading.Text,
+            reading,
+            reading.Design,
+            outline,
+            null,
+            false,
+            saved,
+            true,
+            null,
+            null,
+            false,
+            false
+        );
         timer = new Timer(_ => Save());
         if (reading.Succeeded)
         {
@@ -58,7 +74,10 @@ public sealed class DesignSession : IDisposable
     /// <param name="changes">Dotted keys and TOML values.</param>
     /// <param name="gesture">Edits of one gesture (a drag) share a name and are undone together; null for an edit of its own.</param>
     /// <returns>What is wrong with the values, empty when they were taken.</returns>
-    public IReadOnlyList<Diagnostic> Set(IReadOnlyDictionary<string, string?> changes, string? gesture = null)
+    public IReadOnlyList<Diagnostic> Set(
+        IReadOnlyDictionary<string, string?> changes,
+        string? gesture = null
+    )
     {
         ArgumentNullException.ThrowIfNull(changes);
         lock (gate)
@@ -66,7 +85,9 @@ public sealed class DesignSession : IDisposable
             string text = State.Text;
             foreach ((string key, string? value) in changes)
             {
-                text = value is null ? DesignEdit.Remove(text, key) : DesignEdit.Set(text, key, value);
+                text = value is null
+                    ? DesignEdit.Remove(text, key)
+                    : DesignEdit.Set(text, key, value);
             }
 
             if (text == State.Text)
@@ -140,7 +161,10 @@ public sealed class DesignSession : IDisposable
         lock (gate)
         {
             DesignReading reading = DesignText.Load(folder.PathOf(Name));
-            if (reading.Text == onDisk || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0))
+            if (
+                reading.Text == onDisk
+                || (reading.Text.Length == 0 && reading.Diagnostics.Count > 0)
+            )
             {
                 return;
             }
@@ -276,13 +300,13 @@ public sealed class DesignSession : IDisposable
         };
         if (reading.Succeeded)
         {
-            Want(reading.Design);
+            Want(reading.Design, running is not null);
         }
     }
 
-    private void Want(InstrumentDesign design)
+    private void Want(InstrumentDesign design, bool isDragged = false)
     {
-        wanted = design;
+        wanted = (design, isDragged);
         State = State with { IsPending = true };
         if (work.IsCompleted)
         {
@@ -296,6 +320,7 @@ public sealed class DesignSession : IDisposable
         while (true)
         {
             InstrumentDesign design;
+            bool isDragged;
             Study? earlier;
             lock (gate)
             {
@@ -305,14 +330,20 @@ public sealed class DesignSession : IDisposable
                     return;
                 }
 
-                design = wanted;
+                (design, isDragged) = wanted.Value;
                 wanted = null;
                 earlier = State.Study;
             }
 
-            Study study = Study.Of(design, earlier);
+            Study study = Study.Of(design, earlier, isDragged ? BuildsWhileDragged : null);
             lock (gate)
             {
+                // The many builds of the chance wait until the hand rests.
+                if (isDragged && wanted is null)
+                {
+                    wanted = (design, false);
+                }
+
                 State = State with { Study = study, IsPending = wanted is not null };
             }
 

@@ -10,7 +10,21 @@ namespace Formwright.Web.Designs;
 /// </summary>
 public static class DesignValue
 {
-    private static readonly string[] Endings = ["", "Mm", "Deg", "Percent", "GPa", "MPa", "N", "Kg", "G", "C", "KgPerM3", "Hz"];
+    private static readonly string[] Endings =
+    [
+        "",
+        "Mm",
+        "Deg",
+        "Percent",
+        "GPa",
+        "MPa",
+        "N",
+        "Kg",
+        "G",
+        "C",
+        "KgPerM3",
+        "Hz",
+    ];
 
     /// <summary>The value; null where the design leaves the key open, or has no such key.</summary>
     public static object? Of(InstrumentDesign design, string path)
@@ -29,7 +43,10 @@ public static class DesignValue
             at = Property(at, bracket < 0 ? part : part[..bracket])?.GetValue(at);
             if (bracket >= 0)
             {
-                int index = int.Parse(part[(bracket + 1)..^1], System.Globalization.CultureInfo.InvariantCulture);
+                int index = int.Parse(
+                    part[(bracket + 1)..^1],
+                    System.Globalization.CultureInfo.InvariantCulture
+                );
                 at = at is IList list && index < list.Count ? list[index] : null;
             }
         }
@@ -51,7 +68,9 @@ public static class DesignValue
     {
         string name = owner is InstrumentDesign && part == "instrument" ? "Identity" : Pascal(part);
         Type type = owner.GetType();
-        return Endings.Select(ending => type.GetProperty(name + ending)).FirstOrDefault(found => found is not null);
+        return Endings
+            .Select(ending => type.GetProperty(name + ending))
+            .FirstOrDefault(found => found is not null);
     }
 
     private static string Pascal(string part) =>

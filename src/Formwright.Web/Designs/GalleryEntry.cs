@@ -9,4 +9,9 @@ namespace Formwright.Web.Designs;
 /// <param name="Reading">What came of reading it.</param>
 /// <param name="Outline">Its outline; null where there is none.</param>
 /// <param name="Study">What was computed; null while it is on its way, or where the file does not read.</param>
-public sealed record GalleryEntry(string Name, DesignReading Reading, Outline? Outline, Study? Study);
+public sealed record GalleryEntry(
+    string Name,
+    DesignReading Reading,
+    Outline? Outline,
+    Study? Study
+);

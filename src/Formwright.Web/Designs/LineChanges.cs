@@ -38,7 +38,10 @@ public static class LineChanges
         {
             for (int j = b.Length - 1; j >= 0; j--)
             {
-                common[i, j] = a[i] == b[j] ? common[i + 1, j + 1] + 1 : Math.Max(common[i + 1, j], common[i, j + 1]);
+                common[i, j] =
+                    a[i] == b[j]
+                        ? common[i + 1, j + 1] + 1
+                        : Math.Max(common[i + 1, j], common[i, j + 1]);
             }
         }
 

@@ -27,12 +27,16 @@ public static class LengthText
         if (hasUnit || !reader.Inches)
         {
             string typed = text.Trim().Replace(',', '.');
-            return hasUnit && !typed.Contains('"') && !typed.EndsWith("mm", StringComparison.Ordinal) ? $"\"{typed}\"" : Number(mm);
+            return
+                hasUnit && !typed.Contains('"') && !typed.EndsWith("mm", StringComparison.Ordinal)
+                ? $"\"{typed}\""
+                : Number(mm);
         }
 
         return $"\"{text.Trim().Replace(',', '.')} in\"";
     }
 
     /// <summary>A number as TOML, to the millionth.</summary>
-    public static string Number(double value) => Math.Round(value, 6).ToString("0.######", CultureInfo.InvariantCulture);
+    public static string Number(double value) =>
+        Math.Round(value, 6).ToString("0.######", CultureInfo.InvariantCulture);
 }

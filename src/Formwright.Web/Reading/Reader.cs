@@ -37,7 +37,9 @@ public sealed record Reader(string Language, bool Inches, bool Comma, string The
     public static Reader Of(HttpContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        bool spanish = context.Request.Headers.AcceptLanguage.ToString().StartsWith("es", StringComparison.OrdinalIgnoreCase);
+        bool spanish = context
+            .Request.Headers.AcceptLanguage.ToString()
+            .StartsWith("es", StringComparison.OrdinalIgnoreCase);
         return Parse(context.Request.Cookies[CookieName], spanish ? "es" : "en");
     }
 
@@ -45,7 +47,18 @@ public sealed record Reader(string Language, bool Inches, bool Comma, string The
     public static Reader Parse(string? text, string language = "en")
     {
         string[] parts = (text ?? "").Split('.');
-        return parts is [("en" or "es") and var spoken, ("mm" or "in") and var unit, ("comma" or "point") and var mark, ("light" or "dark" or "auto") and var theme]
+        return
+            parts
+                is [
+                    ("en" or "es")
+                    and var spoken,
+                    ("mm" or "in")
+                    and var unit,
+                    ("comma" or "point")
+                    and var mark,
+                    ("light" or "dark" or "auto")
+                    and var theme,
+                ]
             ? new Reader(spoken, unit == "in", mark == "comma", theme)
             : new Reader(language, false, language == "es", "auto");
     }
@@ -84,5 +97,6 @@ public sealed record Reader(string Language, bool Inches, bool Comma, string The
             : Math.Round(mm / Lengths.MmPerInch, 5).ToString("0.#####", Culture);
     }
 
-    public override string ToString() => $"{Language}.{(Inches ? "in" : "mm")}.{(Comma ? "comma" : "point")}.{Theme}";
+    public override string ToString() =>
+        $"{Language}.{(Inches ? "in" : "mm")}.{(Comma ? "comma" : "point")}.{Theme}";
 }

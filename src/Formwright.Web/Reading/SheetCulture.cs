@@ -16,7 +16,8 @@ internal sealed class SheetCulture : IDisposable
         CultureInfo.CurrentUICulture = CultureInfo.GetCultureInfo(language);
     }
 
-    public static SheetCulture Of(InstrumentDesign design) => new(design.Sheets.Language == SheetLanguage.Es ? "es" : "en");
+    public static SheetCulture Of(InstrumentDesign design) =>
+        new(design.Sheets.Language == SheetLanguage.Es ? "es" : "en");
 
     public void Dispose()
     {

@@ -21,24 +21,56 @@ internal static class Downloads
         app.MapGet("/files/{name}/pack.zip", Pack);
         app.MapGet("/files/{name}/calibration.pdf", Calibration);
         app.MapGet("/files/{name}/{sheet}.svg", Svg);
-        app.MapGet("/files/{name}/{sheet}-a4.pdf", (string name, string sheet, DesignSessions sessions) => Tiles(name, sheet, Paper.A4, sessions));
-        app.MapGet("/files/{name}/{sheet}-a3.pdf", (string name, string sheet, DesignSessions sessions) => Tiles(name, sheet, Paper.A3, sessions));
+        app.MapGet(
+            "/files/{name}/{sheet}-a4.pdf",
+            (string name, string sheet, DesignSessions sessions) =>
+                Tiles(name, sheet, Paper.A4, sessions)
+        );
+        app.MapGet(
+            "/files/{name}/{sheet}-a3.pdf",
+            (string name, string sheet, DesignSessions sessions) =>
+                Tiles(name, sheet, Paper.A3, sessions)
+        );
         app.MapGet("/files/{name}/{sheet}.pdf", Pdf);
     }
 
     private static Task<IResult> Svg(string name, string sheet, DesignSessions sessions) =>
-        With(name, sheet, sessions, (drawn, _) => Results.Bytes(Encoding.UTF8.GetBytes(SvgWriter.Write(drawn)), "image/svg+xml", $"{name} {sheet}.svg"));
+        With(
+            name,
+            sheet,
+            sessions,
+            (drawn, _) =>
+                Results.Bytes(
+                    Encoding.UTF8.GetBytes(SvgWriter.Write(drawn)),
+                    "image/svg+xml",
+                    $"{name} {sheet}.svg"
+                )
+        );
 
     private static Task<IResult> Pdf(string name, string sheet, DesignSessions sessions) =>
-        With(name, sheet, sessions, (drawn, scale) => PdfOf($"{name} {sheet}.pdf", to => PdfWriter.Write(to, [drawn], scale)));
-
-    private static Task<IResult> Tiles(string name, string sheet, Paper paper, DesignSessions sessions) =>
         With(
             name,
             sheet,
             sessions,
             (drawn, scale) =>
-                PdfOf($"{name} {sheet} {paper.Name}.pdf", to => PdfWriter.Write(to, TilePlan.Of(drawn, paper, printScale: scale)))
+                PdfOf($"{name} {sheet}.pdf", to => PdfWriter.Write(to, [drawn], scale))
+        );
+
+    private static Task<IResult> Tiles(
+        string name,
+        string sheet,
+        Paper paper,
+        DesignSessions sessions
+    ) =>
+        With(
+            name,
+            sheet,
+            sessions,
+            (drawn, scale) =>
+                PdfOf(
+                    $"{name} {sheet} {paper.Name}.pdf",
+                    to => PdfWriter.Write(to, TilePlan.Of(drawn, paper, printScale: scale))
+                )
         );
 
     private static async Task<IResult> Calibration(string name, DesignSessions sessions)
@@ -49,8 +81,14 @@ internal static class Downloads
         }
 
         using SheetCulture spoken = SheetCulture.Of(study.Design);
-        TitleBlock title = new(WebWords.Of["sheets.calibration"], "") { Owner = study.Design.Identity.Owner };
-        return PdfOf($"{name} {WebWords.Of["sheets.calibration"]}.pdf", to => PdfWriter.Write(to, [CalibrationPage.Sheet(title).Draw()]));
+        TitleBlock title = new(WebWords.Of["sheets.calibration"], "")
+        {
+            Owner = study.Design.Identity.Owner,
+        };
+        return PdfOf(
+            $"{name} {WebWords.Of["sheets.calibration"]}.pdf",
+            to => PdfWriter.Write(to, [CalibrationPage.Sheet(title).Draw()])
+        );
     }
 
     private static async Task<IResult> Pack(string name, DesignSessions sessions)
@@ -67,11 +105,21 @@ internal static class Downloads
             PackResult result = PackWriter.Write(study, sessions.Open(name)!.State.Text, folder);
             if (result.Folder is null)
             {
-                return Results.Text(result.Fault, "text/plain", Encoding.UTF8, StatusCodes.Status409Conflict);
+                return Results.Text(
+                    result.Fault,
+                    "text/plain",
+                    Encoding.UTF8,
+                    StatusCodes.Status409Conflict
+                );
             }
 
             MemoryStream zip = new();
-            ZipFile.CreateFromDirectory(folder, zip, CompressionLevel.Fastest, includeBaseDirectory: false);
+            ZipFile.CreateFromDirectory(
+                folder,
+                zip,
+                CompressionLevel.Fastest,
+                includeBaseDirectory: false
+            );
             zip.Position = 0;
             return Results.Stream(zip, "application/zip", $"{name}.zip");
         }
@@ -84,7 +132,12 @@ internal static class Downloads
         }
     }
 
-    private static async Task<IResult> With(string name, string sheet, DesignSessions sessions, Func<DrawnSheet, PrintScale, IResult> write)
+    private static async Task<IResult> With(
+        string name,
+        string sheet,
+        DesignSessions sessions,
+        Func<DrawnSheet, PrintScale, IResult> write
+    )
     {
         if (await StudyOf(name, sessions) is not { } study)
         {
@@ -94,7 +147,9 @@ internal static class Downloads
         using SheetCulture spoken = SheetCulture.Of(study.Design);
         NamedSheet? named = study.Sheets().FirstOrDefault(each => each.Id == sheet);
         SheetsDesign settings = study.Design.Sheets;
-        return named is null ? Results.NotFound() : write(named.Sheet.Draw(), new PrintScale(settings.PrintScaleX, settings.PrintScaleY));
+        return named is null
+            ? Results.NotFound()
+            : write(named.Sheet.Draw(), new PrintScale(settings.PrintScaleX, settings.PrintScaleY));
     }
 
     private static async Task<Study?> StudyOf(string name, DesignSessions sessions)

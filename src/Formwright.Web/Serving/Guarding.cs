@@ -17,7 +17,10 @@ internal static class Guarding
     public static Task Check(HttpContext context, RequestDelegate next)
     {
         HttpRequest request = context.Request;
-        if (!OwnHosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase) || !IsOwnOrigin(request))
+        if (
+            !OwnHosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase)
+            || !IsOwnOrigin(request)
+        )
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
             return Task.CompletedTask;
@@ -39,11 +42,16 @@ internal static class Guarding
         string origin = request.Headers.Origin.ToString();
         if (origin.Length > 0)
         {
-            return string.Equals(origin, $"{request.Scheme}://{request.Host.Value}", StringComparison.OrdinalIgnoreCase);
+            return string.Equals(
+                origin,
+                $"{request.Scheme}://{request.Host.Value}",
+                StringComparison.OrdinalIgnoreCase
+            );
         }
 
         string site = request.Headers["Sec-Fetch-Site"].ToString();
-        bool isPageOpened = HttpMethods.IsGet(request.Method) && request.Headers["Sec-Fetch-Mode"] == "navigate";
+        bool isPageOpened =
+            HttpMethods.IsGet(request.Method) && request.Headers["Sec-Fetch-Mode"] == "navigate";
         return site is "" or "same-origin" or "none" || isPageOpened;
     }
 }

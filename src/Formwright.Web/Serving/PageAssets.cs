@@ -14,7 +14,12 @@ internal static class PageAssets
     private static readonly Dictionary<string, byte[]> Files = Read();
 
     private static readonly string Version = Convert.ToHexStringLower(
-        SHA256.HashData([.. Files.Where(file => !file.Key.EndsWith(".ttf", StringComparison.Ordinal)).OrderBy(file => file.Key, StringComparer.Ordinal).SelectMany(file => file.Value)])
+        SHA256.HashData([
+            .. Files
+                .Where(file => !file.Key.EndsWith(".ttf", StringComparison.Ordinal))
+                .OrderBy(file => file.Key, StringComparer.Ordinal)
+                .SelectMany(file => file.Value),
+        ])
     )[..12];
 
     /// <summary>Address of a file; another text has another address.</summary>
@@ -48,7 +53,10 @@ internal static class PageAssets
     {
         Assembly here = typeof(PageAssets).Assembly;
         Dictionary<string, byte[]> files = new(StringComparer.Ordinal);
-        foreach (string name in here.GetManifestResourceNames().Where(name => name.StartsWith(Folder, StringComparison.Ordinal)))
+        foreach (
+            string name in here.GetManifestResourceNames()
+                .Where(name => name.StartsWith(Folder, StringComparison.Ordinal))
+        )
         {
             using Stream from = here.GetManifestResourceStream(name)!;
             using MemoryStream bytes = new();

@@ -21,7 +21,11 @@ public static class WorkshopServer
     /// <param name="started">Told the page's address once it answers.</param>
     /// <param name="stop">Ends it.</param>
     /// <exception cref="IOException">The folder can't be made, or the port is taken.</exception>
-    public static async Task RunAsync(ServeOptions options, Action<string> started, CancellationToken stop = default)
+    public static async Task RunAsync(
+        ServeOptions options,
+        Action<string> started,
+        CancellationToken stop = default
+    )
     {
         ArgumentNullException.ThrowIfNull(started);
         await using WebApplication app = Build(options);
@@ -37,7 +41,11 @@ public static class WorkshopServer
         ArgumentNullException.ThrowIfNull(options);
         DesignFolder folder = new(options.Folder);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(
-            new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory, EnvironmentName = "Production" }
+            new WebApplicationOptions
+            {
+                ContentRootPath = AppContext.BaseDirectory,
+                EnvironmentName = "Production",
+            }
         );
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(kestrel =>

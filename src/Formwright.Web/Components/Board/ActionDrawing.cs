@@ -14,7 +14,13 @@ internal sealed class ActionDrawing
     private readonly HeightChain chain;
     private readonly NeckAndAction action;
 
-    public ActionDrawing(Guitar guitar, NeckAndAction action, bool isStrung, double width, double height)
+    public ActionDrawing(
+        Guitar guitar,
+        NeckAndAction action,
+        bool isStrung,
+        double width,
+        double height
+    )
     {
         this.guitar = guitar;
         this.action = action;
@@ -24,7 +30,10 @@ internal sealed class ActionDrawing
         Left = 70;
         Scale = (Width - Left - 56) / guitar.TailMm;
         double room = (Height * 0.46) - 150;
-        Heights = Exaggerations.FirstOrDefault(times => (TopMm + Math.Max(0, -LowMm)) * Scale * times <= room, 1);
+        Heights = Exaggerations.FirstOrDefault(
+            times => (TopMm + Math.Max(0, -LowMm)) * Scale * times <= room,
+            1
+        );
         Datum = 96 + (TopMm * Scale * Heights);
     }
 
@@ -45,7 +54,8 @@ internal sealed class ActionDrawing
 
     public HeightChain Chain => chain;
 
-    public double SaddleXMm => 0.5 * (action.Model.Geometry.SaddleMm[0] + action.Model.Geometry.SaddleMm[^1]);
+    public double SaddleXMm =>
+        0.5 * (action.Model.Geometry.SaddleMm[0] + action.Model.Geometry.SaddleMm[^1]);
 
     public double SaddleTopMm => 0.5 * (chain.Bass.SaddleTopMm + chain.Treble.SaddleTopMm);
 
@@ -91,11 +101,19 @@ internal sealed class ActionDrawing
     /// <summary>The soundboard on the centreline, from join to tail; strung, as high as it stands under the saddle.</summary>
     public string Soundboard()
     {
-        IEnumerable<string> points = Enumerable.Range(0, 81).Select(i => JoinXMm + ((guitar.TailMm - JoinXMm) * i / 80)).Select(x => At(x, DomeMm(x)));
+        IEnumerable<string> points = Enumerable
+            .Range(0, 81)
+            .Select(i => JoinXMm + ((guitar.TailMm - JoinXMm) * i / 80))
+            .Select(x => At(x, DomeMm(x)));
         return "M" + string.Join('L', points);
     }
 
-    public string FretPlane() => "M" + string.Join('L', Enumerable.Range(0, FretsMm.Count).Select(i => At(FretsMm[i], FretMm(i))));
+    public string FretPlane() =>
+        "M"
+        + string.Join(
+            'L',
+            Enumerable.Range(0, FretsMm.Count).Select(i => At(FretsMm[i], FretMm(i)))
+        );
 
     public double DomeMm(double xMm)
     {

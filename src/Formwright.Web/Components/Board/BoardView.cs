@@ -12,7 +12,9 @@ namespace Formwright.Web.Components.Board;
 /// <param name="Reader">The person at the page.</param>
 public sealed record BoardView(DesignSession Session, SessionState State, Reader Reader)
 {
-    private static readonly Dictionary<string, KeySpec> Specs = DesignText.Keys().ToDictionary(spec => spec.Path, StringComparer.Ordinal);
+    private static readonly Dictionary<string, KeySpec> Specs = DesignText
+        .Keys()
+        .ToDictionary(spec => spec.Path, StringComparer.Ordinal);
 
     /// <summary>The last design that read well.</summary>
     public InstrumentDesign Design => State.Design!;
@@ -39,5 +41,9 @@ public sealed record BoardView(DesignSession Session, SessionState State, Reader
 
     /// <summary>The findings of a stage with their numbers on the drawing.</summary>
     public IReadOnlyList<(int Number, Finding Finding)> FindingsOf(Stage stage) =>
-        [.. (State.Study?.Findings ?? []).Where(finding => Stage.Of(finding) == stage).Select((finding, i) => (i + 1, finding))];
+        [
+            .. (State.Study?.Findings ?? [])
+                .Where(finding => Stage.Of(finding) == stage)
+                .Select((finding, i) => (i + 1, finding)),
+        ];
 }

@@ -12,7 +12,9 @@ internal sealed class DrawnSheets
 {
     private static readonly ConditionalWeakTable<Study, DrawnSheets> Known = [];
 
-    private readonly Dictionary<string, (DrawnSheet Drawn, string Svg)> pictures = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (DrawnSheet Drawn, string Svg)> pictures = new(
+        StringComparer.Ordinal
+    );
     private readonly Lock gate = new();
     private readonly Study study;
 
@@ -25,7 +27,8 @@ internal sealed class DrawnSheets
 
     public IReadOnlyList<NamedSheet> Sheets { get; }
 
-    public static DrawnSheets Of(Study study) => Known.GetValue(study, static each => new DrawnSheets(each));
+    public static DrawnSheets Of(Study study) =>
+        Known.GetValue(study, static each => new DrawnSheets(each));
 
     /// <summary>A sheet as inline SVG; null where there is none of that name.</summary>
     public string? SvgOf(string id) => Picture(id)?.Svg;
@@ -42,7 +45,15 @@ internal sealed class DrawnSheets
         return
         [
             .. picture.Drawn.Views.Select(view =>
-                (view.Name, SvgWriter.Write([.. picture.Drawn.Marks.Where(mark => mark.Key != Sheet.FrameKey)], view.Box.Grown(6), view.Name, SvgOptions.Inline))
+                (
+                    view.Name,
+                    SvgWriter.Write(
+                        [.. picture.Drawn.Marks.Where(mark => mark.Key != Sheet.FrameKey)],
+                        view.Box.Grown(6),
+                        view.Name,
+                        SvgOptions.Inline
+                    )
+                )
             ),
         ];
     }

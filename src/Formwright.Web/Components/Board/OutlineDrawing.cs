@@ -18,13 +18,22 @@ internal sealed class OutlineDrawing
     private const double LeftPx = 104;
     private const double HairPx = 42;
 
-    public OutlineDrawing(OutlineDesign design, Outline? outline, double width, double height, Reader reader)
+    public OutlineDrawing(
+        OutlineDesign design,
+        Outline? outline,
+        double width,
+        double height,
+        Reader reader
+    )
     {
         Width = Math.Max(width, 320);
         Height = Math.Max(height, 360);
         PlotWidth = Width > 640 ? 130 : 84;
         double widest = Math.Max(design.LowerBout.WidthMm, design.UpperBout.WidthMm);
-        Scale = Math.Min((Height - 172) / design.BodyLengthMm, (Width - LeftPx - HairPx - PlotWidth - 64) / widest);
+        Scale = Math.Min(
+            (Height - 172) / design.BodyLengthMm,
+            (Width - LeftPx - HairPx - PlotWidth - 64) / widest
+        );
         Top = 84 + Math.Max(0, (Height - 172 - (Scale * design.BodyLengthMm)) / 2);
         double spare = Width - LeftPx - HairPx - PlotWidth - 64 - (Scale * widest);
         Cx = LeftPx + 20 + (spare * 0.4) + (Scale * widest / 2);
@@ -74,7 +83,8 @@ internal sealed class OutlineDrawing
     public double Y(double uMm) => Top + (uMm * Scale);
 
     /// <summary>A number of the page to the tenth of a pixel.</summary>
-    public static string N(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
+    public static string N(double value) =>
+        Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
     private void Draw(Outline outline, Reader reader)
     {
@@ -85,7 +95,10 @@ internal sealed class OutlineDrawing
         OutlinePath = path.ToString();
 
         Chain half = outline.Half;
-        CurvePoint[] points = [.. Enumerable.Range(0, Samples + 1).Select(i => half.At(half.LengthMm * i / Samples))];
+        CurvePoint[] points =
+        [
+            .. Enumerable.Range(0, Samples + 1).Select(i => half.At(half.LengthMm * i / Samples)),
+        ];
         double most = Math.Max(points.Max(point => Math.Abs(point.Curvature)), 1e-6);
         double hair = HairPx / Scale / most;
         double plot = PlotWidth * 0.5 / most;
@@ -104,10 +117,21 @@ internal sealed class OutlineDrawing
             ends.Append(i == 0 ? 'M' : 'L').Append(tip);
             curve.Append(i == 0 ? 'M' : 'L').Append(onPlot).Append(' ').Append(N(Y(at.Position.X)));
             string radius = Math.Abs(at.Curvature) < 1e-5 ? "∞" : reader.Figure(at.RadiusMm);
-            probe.Append(place.Replace(' ', '|')).Append('|').Append(onPlot).Append("|R ").Append(radius).Append(';');
+            probe
+                .Append(place.Replace(' ', '|'))
+                .Append('|')
+                .Append(onPlot)
+                .Append("|R ")
+                .Append(radius)
+                .Append(';');
         }
 
-        (Hairs, HairEnds, Plot, Probe) = (hairs.ToString(), ends.ToString(), curve.ToString(), probe.ToString());
+        (Hairs, HairEnds, Plot, Probe) = (
+            hairs.ToString(),
+            ends.ToString(),
+            curve.ToString(),
+            probe.ToString()
+        );
     }
 
     private void Append(StringBuilder path, IReadOnlyList<CubicBezier> pieces, int side)
@@ -115,7 +139,12 @@ internal sealed class OutlineDrawing
         path.Append('M').Append(At(pieces[0].P0, side));
         foreach (CubicBezier piece in pieces)
         {
-            path.Append('C').Append(At(piece.P1, side)).Append(' ').Append(At(piece.P2, side)).Append(' ').Append(At(piece.P3, side));
+            path.Append('C')
+                .Append(At(piece.P1, side))
+                .Append(' ')
+                .Append(At(piece.P2, side))
+                .Append(' ')
+                .Append(At(piece.P3, side));
         }
     }
 

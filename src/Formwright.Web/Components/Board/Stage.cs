@@ -8,16 +8,50 @@ namespace Formwright.Web.Components.Board;
 /// <param name="Groups">Groups of the design file that are decided here.</param>
 public sealed record Stage(string Id, IReadOnlyList<string> Codes, IReadOnlyList<string> Groups)
 {
-    public static Stage Outline { get; } = new("outline", ["outline", "soundhole", "trace"], ["instrument", "outline", "soundhole", "harmonic_bars"]);
+    public static Stage Outline { get; } =
+        new(
+            "outline",
+            ["outline", "soundhole", "trace"],
+            ["instrument", "outline", "soundhole", "harmonic_bars"]
+        );
 
     public static Stage Action { get; } =
         new(
             "action",
-            ["action", "neck", "saddle", "strings", "fingerboard", "load", "measured", "dome", "ribs", "back", "body"],
-            ["neck", "fingerboard", "strings", "action", "saddle", "dome", "load", "measured", "tolerances", "soundboard", "ribs", "back", "wood", "climate", "board_test"]
+            [
+                "action",
+                "neck",
+                "saddle",
+                "strings",
+                "fingerboard",
+                "load",
+                "measured",
+                "dome",
+                "ribs",
+                "back",
+                "body",
+            ],
+            [
+                "neck",
+                "fingerboard",
+                "strings",
+                "action",
+                "saddle",
+                "dome",
+                "load",
+                "measured",
+                "tolerances",
+                "soundboard",
+                "ribs",
+                "back",
+                "wood",
+                "climate",
+                "board_test",
+            ]
         );
 
-    public static Stage Workboard { get; } = new("workboard", ["workboard", "relief", "spine"], ["workboard", "fasteners"]);
+    public static Stage Workboard { get; } =
+        new("workboard", ["workboard", "relief", "spine"], ["workboard", "fasteners"]);
 
     public static Stage Mould { get; } = new("mould", ["mould", "bracket"], ["mould", "templates"]);
 

@@ -74,7 +74,11 @@ public sealed class Pictures(Browser browser)
 
         await using Workshop shop = new();
         await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(1280, 800, address: shop.Address);
+        await using IBrowserContext context = await browser.ContextAsync(
+            1280,
+            800,
+            address: shop.Address
+        );
         IPage page = await context.NewPageAsync();
         await page.OpenAsync(shop.Address);
         await page.Locator("[data-model='heron']").ClickAsync();
@@ -90,7 +94,8 @@ public sealed class Pictures(Browser browser)
         await PictureAsync(page, "walk-3-finding");
         await page.Locator(".findings li.held a").First.ClickAsync();
         await page.SetAsync("outline.waist.at", "190");
-        await page.Locator(".findings li.held").WaitForAsync(new() { State = WaitForSelectorState.Detached });
+        await page.Locator(".findings li.held")
+            .WaitForAsync(new() { State = WaitForSelectorState.Detached });
         await page.Locator(".stages a").Nth(1).ClickAsync();
         await page.Locator("[data-figure='action-12']").WaitForAsync();
         await page.Locator("[data-solve='Ramp']").ClickAsync();
@@ -101,10 +106,14 @@ public sealed class Pictures(Browser browser)
         await page.Locator("button.link").Nth(1).ClickAsync();
         await page.WaitForTimeoutAsync(1500);
         await PictureAsync(page, "walk-5-template");
-        IDownload tiles = await page.RunAndWaitForDownloadAsync(() => page.Locator("tr.lit a[href$='-a4.pdf']").ClickAsync());
+        IDownload tiles = await page.RunAndWaitForDownloadAsync(() =>
+            page.Locator("tr.lit a[href$='-a4.pdf']").ClickAsync()
+        );
         Assert.EndsWith("A4.pdf", tiles.SuggestedFilename);
     }
 
     private static Task<byte[]> PictureAsync(IPage page, string name) =>
-        page.ScreenshotAsync(new() { Path = Repository.PathOf("docs", "pictures", "page", name + ".png") });
+        page.ScreenshotAsync(
+            new() { Path = Repository.PathOf("docs", "pictures", "page", name + ".png") }
+        );
 }

@@ -56,7 +56,7 @@ internal static class SolveCommand
             return ExitStatus.Stopped;
         }
 
-        SolveAnswer answer = action.StillOpen.First(each => each.Unknown == unknown);
+        SolveAnswer answer = action.Solver.For(unknown);
         Tell(answer, streams.Out);
         if (!answer.IsPossible)
         {

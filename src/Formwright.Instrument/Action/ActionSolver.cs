@@ -1,4 +1,5 @@
 using Formwright.Design;
+using Formwright.Design.Sections;
 
 namespace Formwright.Instrument.Action;
 
@@ -51,14 +52,18 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             );
         }
 
+        bool measured = IsMeasured(unknown);
         (double change, bool converged, bool moves) = Search(move =>
             Moved(unknown, move).Needed(BuildStage.Strung).SaddleMm - Middle
         );
         (double least, double most) = Room(unknown);
         double nearest = Math.Clamp(change, least, most);
-        bool possible = converged && moves && nearest == change;
+        bool possible = converged && moves && nearest == change && !measured;
         ChainModel after = Held(Moved(unknown, nearest), unknown);
-        string reason = possible ? "" : Why(unknown, change, least, moves && converged, nearest);
+        string reason =
+            possible ? ""
+            : measured ? InstrumentWords.Of.Format("solve.measured", NameOf(unknown))
+            : Why(unknown, change, least, moves && converged, nearest);
         return new(
             unknown,
             Keys(unknown, change, nearest),
@@ -199,7 +204,8 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             Edge("fingerboard.thickness_nut_treble", f.FingerboardNutMm, f.NutTiltMm, 0.5),
             Edge("fingerboard.thickness_join_treble", f.FingerboardJoinMm, f.JoinTiltMm, 0.5),
         ];
-        bool possible = converged && edges.All(each => each.AfterMm == each.AskedMm);
+        bool measured = IsMeasured(Unknown.FingerboardSides);
+        bool possible = converged && !measured && edges.All(each => each.AfterMm == each.AskedMm);
         ChainModel after = Held(
             model with
             {
@@ -214,8 +220,10 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             Unknown.FingerboardSides
         );
         HeightChain strung = after.At(BuildStage.Strung);
-        string reason = possible
-            ? ""
+        string reason =
+            possible ? ""
+            : measured
+                ? InstrumentWords.Of.Format("solve.measured", NameOf(Unknown.FingerboardSides))
             : InstrumentWords.Of.Format(
                 "solve.sides",
                 edges.Min(each => each.AskedMm),
@@ -322,6 +330,27 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             {
                 Figures = after.Figures with { SaddleBassMm = null, SaddleTrebleMm = null },
             };
+
+    /// <summary>Whether the bench has settled a figure, so that it can't be chosen any more.</summary>
+    public bool IsMeasured(Unknown unknown)
+    {
+        MeasuredDesign m = design.Measured;
+        bool projected = m.ProjectionMm is not null;
+        bool nut = projected || m.FingerboardNutMm is not null;
+        bool join = projected || m.FingerboardJoinMm is not null;
+        return unknown switch
+        {
+            Unknown.Ramp => projected || m.RampMm is not null || m.NeckFreeMm is not null,
+            Unknown.Dome => projected
+                || m.DomeBoardMm is not null
+                || m.DomeFreeMm is not null
+                || m.DomeStrungMm is not null,
+            Unknown.FingerboardNut => nut,
+            Unknown.FingerboardJoin => join,
+            Unknown.Fingerboard or Unknown.FingerboardSides => nut || join,
+            _ => false,
+        };
+    }
 
     // How far a figure may move down and up.
     private (double Least, double Most) Room(Unknown unknown)

@@ -29,6 +29,7 @@ namespace Formwright.Instrument.Action;
 /// <param name="SaddleTreble">Uncertainty of the saddle that the highest string needs.</param>
 /// <param name="Chance">Many builds; null where none were asked for.</param>
 /// <param name="Chart">Ramp against dome.</param>
+/// <param name="Solver">Solves for any one figure.</param>
 /// <param name="StillOpen">For each figure that can still be changed, what it would have to become for the saddle that is wanted.</param>
 /// <param name="Findings">What to see to.</param>
 public sealed record NeckAndAction(
@@ -51,6 +52,7 @@ public sealed record NeckAndAction(
     Budget SaddleTreble,
     ChanceResult? Chance,
     RampDomeChart Chart,
+    ActionSolver Solver,
     IReadOnlyList<SolveAnswer> StillOpen,
     IReadOnlyList<Finding> Findings
 )
@@ -116,6 +118,7 @@ public sealed record NeckAndAction(
                 + Half(bench.Tolerances, ChainInput.NeckOffBoard)
                 + Half(bench.Tolerances, ChainInput.NeckAfterGlueing)
         );
+        ActionSolver solver = new(model, design, setup.DomePerHeight);
         IntonationPlan plan = setup.Intonation.Of(design.Saddle.Compensation);
         IReadOnlyList<FretRow> frets = FretTable.Of(design, model, domeMm);
         NeckAndAction result = new(
@@ -143,41 +146,26 @@ public sealed record NeckAndAction(
             budgets[3],
             chance,
             RampDomeChart.Of(model, box, range),
-            OpenOf(model, design, setup.DomePerHeight),
+            solver,
+            OpenOf(solver, design.Measured),
             []
         );
         return result with { Findings = [.. ActionRules.Of(design, result)] };
     }
 
     // What the bench has not settled yet, in the order of the build.
-    private static List<SolveAnswer> OpenOf(
-        ChainModel model,
-        InstrumentDesign design,
-        double domePerHeight
-    )
+    private static List<SolveAnswer> OpenOf(ActionSolver solver, MeasuredDesign measured)
     {
-        MeasuredDesign measured = design.Measured;
-        ActionSolver solver = new(model, design, domePerHeight);
-        bool boxed = measured.ProjectionMm is not null;
+        bool fretted = measured.FretHeightMm is not null;
         bool strung = measured.SaddleBassMm is not null || measured.NutRiseMm is not null;
         List<SolveAnswer> open = [];
-        if (measured.RampMm is null && measured.NeckFreeMm is null && !boxed && !strung)
+        foreach (Unknown unknown in (Unknown[])[Unknown.Ramp, Unknown.Dome, Unknown.Fingerboard])
         {
-            open.Add(solver.For(Unknown.Ramp));
-        }
-
-        bool domed =
-            measured.DomeBoardMm is not null
-            || measured.DomeFreeMm is not null
-            || measured.DomeStrungMm is not null;
-        if (!domed && !boxed && !strung)
-        {
-            open.Add(solver.For(Unknown.Dome));
-        }
-
-        if (measured.FretHeightMm is null && !boxed && !strung)
-        {
-            open.Add(solver.For(Unknown.Fingerboard));
+            bool made = strung || (fretted && unknown == Unknown.Fingerboard);
+            if (!made && !solver.IsMeasured(unknown))
+            {
+                open.Add(solver.For(unknown));
+            }
         }
 
         open.Add(solver.For(Unknown.Saddle));

@@ -36,6 +36,17 @@ public sealed class MeasuredTests
     }
 
     [Fact]
+    public void What_is_measured_can_not_be_solved_for_any_more()
+    {
+        NeckAndAction found = Of("ramp = 1.3\n");
+        SolveAnswer ramp = found.Solver.For(Unknown.Ramp);
+        Assert.False(ramp.IsPossible);
+        Assert.Contains("[measured]", ramp.Reason, StringComparison.Ordinal);
+        Assert.True(found.Solver.For(Unknown.Fingerboard).IsPossible);
+        Assert.False(Of("projection = 3\n").Solver.For(Unknown.FingerboardSides).IsPossible);
+    }
+
+    [Fact]
     public void A_dome_that_came_out_on_the_board_moves_the_later_ones()
     {
         NeckAndAction found = Of("dome_board = 2.1\n");

@@ -64,7 +64,7 @@ public static class MinimumVariation
         );
         problems = OutlineChecks.Of(features, outline);
         return problems.Count > 0
-            ? Failed(problems, curve.Iterations)
+            ? Failed(start.BlameRadii(problems), curve.Iterations)
             : new(
                 new Outline(outline.Half),
                 [],

@@ -164,6 +164,7 @@ public sealed class BadFeaturesTests
     [InlineData(OutlineFeature.UpperBout, 2)]
     [InlineData(OutlineFeature.Waist, 2)]
     [InlineData(OutlineFeature.LowerBout, 3)]
+    [InlineData(OutlineFeature.Waist, 20)]
     public void A_radius_out_of_reach_is_named_with_the_radius_that_would_come(
         OutlineFeature feature,
         double radius

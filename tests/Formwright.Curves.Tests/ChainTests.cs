@@ -120,6 +120,43 @@ public sealed class ChainTests
         );
 
     [Fact]
+    public void A_slanted_line_crosses_as_an_upright_one_does_after_turning() =>
+        (
+            from chain in Models.Chains
+            from share in Gen.Double[0.05, 0.95]
+            from turn in Gen.Double[-3, 3]
+            select (chain, share, turn)
+        ).Sample(
+            given =>
+            {
+                (Chain chain, double share, double turn) = given;
+                Point place = chain.At(share * chain.LengthMm).Position + new Vector(0.3, 0.2);
+                IReadOnlyList<ChainPoint> slanted = chain.CrossingsWith(place, turn);
+                Chain upright = chain.Rotated((0.5 * Math.PI) - turn, place);
+                Assert.Equal(
+                    upright.CrossingsAtX(place.X).Select(found => found.ArcLengthMm),
+                    slanted.Select(found => found.ArcLengthMm),
+                    (a, b) => Math.Abs(a - b) < 1e-6
+                );
+            },
+            iter: 100
+        );
+
+    [Fact]
+    public void A_closed_outline_has_the_pieces_of_both_halves()
+    {
+        Chain closed = Models.Of(Models.Heron).Closed;
+        IReadOnlyList<CurvaturePiece> pieces = closed.CurvaturePieces();
+        Assert.Equal(8, pieces.Count);
+        Assert.Equal(closed.LengthMm, pieces[^1].ToMm - pieces[0].FromMm, 1e-9);
+        Assert.Equal(closed.TightestLeft!.Value.Curve.Curvature, pieces[0].FromCurvature, 1e-12);
+        for (int i = 1; i < pieces.Count; i++)
+        {
+            Assert.Equal(pieces[i - 1].ToMm, pieces[i].FromMm);
+        }
+    }
+
+    [Fact]
     public void The_box_touches_and_holds() =>
         Models.Chains.Sample(
             chain =>

@@ -40,10 +40,10 @@ internal sealed class BruteForce
         int places = 0;
         foreach (Point place in paths.SelectMany(path => path))
         {
-            double is_ = DistanceOf(place);
+            double found = DistanceOf(place);
             places++;
-            near = wanted - is_ > near.Mm ? (wanted - is_, place) : near;
-            far = is_ - wanted > far.Mm ? (is_ - wanted, place) : far;
+            near = wanted - found > near.Mm ? (wanted - found, place) : near;
+            far = found - wanted > far.Mm ? (found - wanted, place) : far;
         }
 
         (double Mm, Point At) missed = default;
@@ -143,13 +143,22 @@ internal sealed class BruteForce
     private static double ToPolyline(List<Point> path, Point place)
     {
         double least = double.PositiveInfinity;
+        double before = path[0].DistanceTo(place);
         for (int i = 1; i < path.Count; i++)
         {
-            Vector chord = path[i] - path[i - 1];
-            double squares = chord.Dot(chord);
-            double share =
-                squares == 0 ? 0 : Math.Clamp((place - path[i - 1]).Dot(chord) / squares, 0, 1);
-            least = Math.Min(least, path[i - 1].Towards(path[i], share).DistanceTo(place));
+            double after = path[i].DistanceTo(place);
+            double length = path[i].DistanceTo(path[i - 1]);
+            if (0.5 * (before + after - length) < least)
+            {
+                Vector chord = path[i] - path[i - 1];
+                double share =
+                    length == 0
+                        ? 0
+                        : Math.Clamp((place - path[i - 1]).Dot(chord) / (length * length), 0, 1);
+                least = Math.Min(least, path[i - 1].Towards(path[i], share).DistanceTo(place));
+            }
+
+            before = after;
         }
 
         return least;

@@ -3,12 +3,14 @@ namespace Formwright.Curves.Variation;
 /// <summary>From features to a first curve with few shape functions, with fixed curvatures brought in by degrees.</summary>
 internal sealed class VariationStart
 {
-    private const int MostDegrees = 64;
+    /// <summary>A fixed curvature is brought in by at least this share at a time; smaller steps were never seen to help.</summary>
+    private const double SmallestStep = 1.0 / 16;
 
     private readonly OutlineFeatures features;
     private readonly Point[] places;
     private readonly double[] angles = [0.5 * Math.PI, 0, 0, 0, -0.5 * Math.PI];
     private readonly double?[] goals;
+    private double[] natural = [];
 
     internal VariationStart(OutlineFeatures features)
     {
@@ -63,7 +65,7 @@ internal sealed class VariationStart
             return null;
         }
 
-        double[] natural = [.. Enumerable.Range(0, 5).Select(curve.CurvatureAt)];
+        natural = [.. Enumerable.Range(0, 5).Select(curve.CurvatureAt)];
         int[] asked = [.. Enumerable.Range(0, 5).Where(i => goals[i] is not null)];
         if (asked.Length == 0)
         {
@@ -80,7 +82,7 @@ internal sealed class VariationStart
         // Which one is it? Brought in one after the other, the first that fails.
         foreach (int feature in asked)
         {
-            if (Fixed(curve, [feature]) is { } next)
+            if (asked.Length > 1 && Fixed(curve, [feature]) is { } next)
             {
                 curve = next;
                 continue;
@@ -94,12 +96,7 @@ internal sealed class VariationStart
                     feature == 0 ? features.HeelFlatMm : features.TailFlatMm,
                     feature == 0 ? features.UpperBout.WidthMm : features.LowerBout.WidthMm
                 )
-                : new(
-                    (OutlineFeature)feature,
-                    OutlineFault.RadiusOutOfReach,
-                    ScaleMm / Math.Abs(goals[feature]!.Value),
-                    ScaleMm / Math.Abs(natural[feature])
-                );
+                : OutOfReach(feature);
             Iterations = curve.Iterations;
             return null;
         }
@@ -107,6 +104,35 @@ internal sealed class VariationStart
         Iterations = curve.Iterations;
         return curve;
     }
+
+    /// <summary>
+    /// A curve with a turn too many or too few: where radii are fixed and the curve without them bends as it should, the radius that is
+    /// farthest from the free one is to blame.
+    /// </summary>
+    internal IReadOnlyList<OutlineProblem> BlameRadii(IReadOnlyList<OutlineProblem> problems)
+    {
+        int[] radii = [.. Enumerable.Range(0, 5).Where(i => goals[i] is { } goal && goal != 0)];
+        bool isFreeGood = natural[1] < 0 && natural[2] > 0 && natural[3] < 0;
+        if (radii.Length == 0 || !isFreeGood)
+        {
+            return problems;
+        }
+
+        return
+        [
+            OutOfReach(
+                radii.MaxBy(i => Math.Abs(Math.Log(Math.Abs(goals[i]!.Value / natural[i]))))
+            ),
+        ];
+    }
+
+    private OutlineProblem OutOfReach(int feature) =>
+        new(
+            (OutlineFeature)feature,
+            OutlineFault.RadiusOutOfReach,
+            ScaleMm / Math.Abs(goals[feature]!.Value),
+            ScaleMm / Math.Abs(natural[feature])
+        );
 
     private Point Scaled(double u, double width) => new(u / ScaleMm, 0.5 * width / ScaleMm);
 
@@ -192,12 +218,11 @@ internal sealed class VariationStart
             {
                 reached = trial;
                 done = next;
-                step *= 2;
             }
             else
             {
                 step *= 0.5;
-                if (step < 1.0 / MostDegrees)
+                if (step < SmallestStep)
                 {
                     return null;
                 }

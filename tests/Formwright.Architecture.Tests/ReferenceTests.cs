@@ -20,7 +20,7 @@ public sealed class ReferenceTests
         ["Writers"] = ["Drawing"],
         ["Packs"] = ["Sheets", "Writers"],
         ["Trace"] = ["Curves", "Design"],
-        ["Cli"] = ["Packs", "Trace"],
+        ["Cli"] = ["Packs", "Trace", "Web"],
         ["Web"] = ["Packs", "Trace"],
     };
 

@@ -11,7 +11,7 @@ public static partial class DesignName
     public static bool IsValid(string? name) => name is not null && Pattern().IsMatch(name);
 
     [GeneratedRegex(
-        @"^[\p{L}\p{Nd}](?:[\p{L}\p{Nd} _.\-]{0,58}[\p{L}\p{Nd}_\-])?$",
+        @"^[\p{L}\p{Nd}](?:[\p{L}\p{Nd} _.\-]{0,58}[\p{L}\p{Nd}_\-])?\z",
         RegexOptions.CultureInvariant | RegexOptions.NonBacktracking
     )]
     private static partial Regex Pattern();

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Formwright.Curves;
 using Formwright.Drawing;
 using Formwright.Packs;
 using Formwright.Sheets;
@@ -10,6 +11,9 @@ namespace Formwright.Web.Components.Board;
 /// <summary>The sheets of a study as pictures for the page; each is drawn once, however many pages show it.</summary>
 internal sealed class DrawnSheets
 {
+    // About what a screen shows of a sheet without scrolling, sheet mm.
+    private static readonly Box OnScreen = Box.Of(0, 0, 235, 195);
+
     private static readonly ConditionalWeakTable<Study, DrawnSheets> Known = [];
 
     private readonly Dictionary<string, (DrawnSheet Drawn, string Svg)> pictures = new(
@@ -33,29 +37,36 @@ internal sealed class DrawnSheets
     /// <summary>A sheet as inline SVG; null where there is none of that name.</summary>
     public string? SvgOf(string id) => Picture(id)?.Svg;
 
-    /// <summary>The views of a sheet as inline SVG, each cut out with a little room around it.</summary>
+    /// <summary>The views of a sheet as inline SVG, drawn anew at a scale at which their letters can be read on a screen.</summary>
     public IReadOnlyList<(string Name, string Svg)> ViewsOf(string id)
     {
-        if (Picture(id) is not { } picture)
+        using SheetCulture spoken = SheetCulture.Of(study.Design);
+        if (Sheets.FirstOrDefault(sheet => sheet.Id == id) is not { } named)
         {
             return [];
         }
 
-        using SheetCulture spoken = SheetCulture.Of(study.Design);
-        return
-        [
-            .. picture.Drawn.Views.Select(view =>
+        List<(string, string)> pictures = [];
+        foreach (View view in named.Sheet.Items.OfType<View>())
+        {
+            View fitted = view.FittedIn(OnScreen);
+            Ink ink = new();
+            ink.Draw(fitted, Placement.Identity);
+            Box window = fitted.Bounds().Grown(3);
+            pictures.Add(
                 (
-                    view.Name,
+                    view.Label ?? "",
                     SvgWriter.Write(
-                        [.. picture.Drawn.Marks.Where(mark => mark.Key != Sheet.FrameKey)],
-                        view.Box.Grown(6),
-                        view.Name,
+                        ink.Marks(),
+                        window,
+                        view.Label ?? named.Sheet.Title.Title,
                         SvgOptions.Inline
                     )
                 )
-            ),
-        ];
+            );
+        }
+
+        return pictures;
     }
 
     private (DrawnSheet Drawn, string Svg)? Picture(string id)

@@ -10,15 +10,15 @@ internal static class Looking
     {
         await page.GotoAsync(address);
         await page.WaitForFunctionAsync(
-            "() => window.Blazor && !document.querySelector('.pending.wide')"
+            "() => (document.querySelector('[data-live=yes]') || document.querySelector('.plain')) && !document.querySelector('.pending.wide')"
         );
         await page.WaitForTimeoutAsync(400);
     }
 
     public static ILocator Field(this IPage page, string key) => page.Locator($"[id='f-{key}']");
 
-    public static Task<string> FigureAsync(this IPage page, string name) =>
-        page.Locator($"[data-figure='{name}']").First.InnerTextAsync();
+    public static async Task<string> FigureAsync(this IPage page, string name) =>
+        (await page.Locator($"[data-figure='{name}']").First.TextContentAsync())!;
 
     public static async Task SetAsync(this IPage page, string key, string value)
     {

@@ -108,13 +108,13 @@ public sealed class Pictures(Browser browser)
         await page.WaitForTimeoutAsync(1500);
         await PictureAsync(page, "walk-5-template");
         IDownload tiles = await page.RunAndWaitForDownloadAsync(() =>
-            page.Locator("tr.lit a[href$='-a4.pdf']").ClickAsync()
+            page.Locator("tr.lit a[href*='/a4/']").ClickAsync()
         );
         Assert.EndsWith("A4.pdf", tiles.SuggestedFilename);
     }
 
     // The folder of a run means nothing to a reader.
-    private static Task HideFolderAsync(IPage page) =>
+    private static Task<System.Text.Json.JsonElement?> HideFolderAsync(IPage page) =>
         page.EvaluateAsync(
             "() => { const path = document.querySelector('.path'); if (path) path.textContent = '~/guitars'; }"
         );

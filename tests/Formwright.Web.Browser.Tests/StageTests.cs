@@ -61,7 +61,7 @@ public sealed class StageTests(Browser browser)
             (string file, string start) in ((string, string)[])
                 [
                     ("outline.pdf", "%PDF"),
-                    ("outline-a4.pdf", "%PDF"),
+                    ("a4/outline.pdf", "%PDF"),
                     ("outline.svg", "<?xml"),
                     ("calibration.pdf", "%PDF"),
                 ]

@@ -22,12 +22,12 @@ internal static class Downloads
         app.MapGet("/files/{name}/calibration.pdf", Calibration);
         app.MapGet("/files/{name}/{sheet}.svg", Svg);
         app.MapGet(
-            "/files/{name}/{sheet}-a4.pdf",
+            "/files/{name}/a4/{sheet}.pdf",
             (string name, string sheet, DesignSessions sessions) =>
                 Tiles(name, sheet, Paper.A4, sessions)
         );
         app.MapGet(
-            "/files/{name}/{sheet}-a3.pdf",
+            "/files/{name}/a3/{sheet}.pdf",
             (string name, string sheet, DesignSessions sessions) =>
                 Tiles(name, sheet, Paper.A3, sessions)
         );

@@ -12,7 +12,7 @@ namespace Formwright.Web.Components.Board;
 internal sealed class DrawnSheets
 {
     // About what a screen shows of a sheet without scrolling, sheet mm.
-    private static readonly Box OnScreen = Box.Of(0, 0, 235, 195);
+    private static readonly Box OnScreen = Box.Of(0, 0, 340, 230);
 
     private static readonly ConditionalWeakTable<Study, DrawnSheets> Known = [];
 

@@ -31,7 +31,14 @@ public sealed class TracingTests
     )
     {
         Chain outline = MinimumVariation
-            .Solve(new OutlineFeatures(length, new(upperAt, upper), new(waistAt, waist), new(lowerAt, lower)))
+            .Solve(
+                new OutlineFeatures(
+                    length,
+                    new(upperAt, upper),
+                    new(waistAt, waist),
+                    new(lowerAt, lower)
+                )
+            )
             .Outline!.Closed.Rotated(0.21)
             .Moved(new Vector(31, -17));
         TraceOutcome outcome = Tracing.Run(Read(Table(outline, 900)), new TraceOptions());
@@ -48,7 +55,9 @@ public sealed class TracingTests
     }
 
     [Theory]
-    [InlineData("<!DOCTYPE svg [<!ENTITY a \"aaaa\">]><svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0 L10 0 L10 10 Z\"/></svg>")]
+    [InlineData(
+        "<!DOCTYPE svg [<!ENTITY a \"aaaa\">]><svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0 L10 0 L10 10 Z\"/></svg>"
+    )]
     [InlineData("<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M0 0 L10 0")]
     [InlineData("  0\nSECTION\n  2\nENTITIES\n  0\nLINE\n 10\n")]
     [InlineData("1;2\n1;2\n1;2\n")]

@@ -13,9 +13,32 @@ internal static class Demo
     internal static InstrumentDesign Design(string name = "heron", string more = "")
     {
         string text = File.ReadAllText(Repository.PathOf("examples", $"{name}.toml"));
-        DesignReading reading = DesignText.Parse(text + "\n" + more, name);
+        DesignReading reading = DesignText.Parse(With(text, more), name);
         Assert.True(reading.Succeeded, string.Join("\n", reading.Diagnostics));
         return reading.Design;
+    }
+
+    // A table that the example has already takes the keys; anything else is added at the end.
+    private static string With(string text, string more)
+    {
+        string[] lines = more.Split('\n');
+        string head = lines[0].Trim('[', ']');
+        if (
+            more.Length == 0
+            || lines[0].StartsWith("[[", StringComparison.Ordinal)
+            || !text.Contains($"\n[{head}]", StringComparison.Ordinal)
+        )
+        {
+            return text + "\n" + more;
+        }
+
+        return lines
+            .Skip(1)
+            .Select(line => line.Split(" = ", 2))
+            .Aggregate(
+                text,
+                (edited, pair) => DesignEdit.Set(edited, $"{head}.{pair[0]}", pair[1])
+            );
     }
 
     /// <summary>The guitar of a design; what it shares with the bare example is taken from that.</summary>

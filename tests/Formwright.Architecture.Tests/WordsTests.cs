@@ -93,7 +93,9 @@ public sealed partial class WordsTests
                 || ofRules.Contains(key)
                 || Literals.Value.Contains(key)
                 // In a page a quoted attribute may hold the quoted key, which pairs of quotes can't tell apart.
-                || Sources.Everything.Contains($"[\"{key}\"]", StringComparison.Ordinal)
+                || Sources.Everything.Contains($"\"{key}\"", StringComparison.Ordinal)
+                || Sources.Everything.Contains($"$\"{parts[0]}.{{", StringComparison.Ordinal)
+                || Sources.Everything.Contains($"\"{parts[0]}.\" + ", StringComparison.Ordinal)
                 || Cells.Value.Contains(parts[^1])
                 || Patterns.Value.Any(pattern => pattern.IsMatch(key));
             Assert.True(isAsked, $"nobody asks for '{key}' of {project}");

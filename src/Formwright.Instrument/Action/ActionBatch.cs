@@ -1,7 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using Formwright.Design.Sections;
-using Formwright.Instrument.Necks;
 using Formwright.Instrument.Tolerances;
 
 namespace Formwright.Instrument.Action;
@@ -18,8 +17,8 @@ public sealed class ActionBatch : IBatchModel
     private readonly ChainGeometry geometry;
     private readonly double saddleBass;
     private readonly double saddleTreble;
-    private readonly Sums sums;
-    private readonly Node[] nodes;
+    private readonly StringSums sums;
+    private readonly BatchBending bending;
 
     /// <summary>Sets the model up at the chain's own figures.</summary>
     /// <param name="model">The chain; its saddle is the given one, or the one that the strung chain asks for.</param>
@@ -33,8 +32,8 @@ public sealed class ActionBatch : IBatchModel
         HeightChain strung = model.At(BuildStage.Strung);
         saddleBass = strung.Bass.SaddleMm;
         saddleTreble = strung.Treble.SaddleMm;
-        sums = Sums.Of(figures, geometry, strung);
-        nodes = NodesOf(geometry);
+        sums = StringSums.Of(figures, geometry, strung);
+        bending = new BatchBending(geometry, sums.Total, sums.NutHeight);
         Inputs =
         [
             .. ChainTolerances.Inputs.Select(input => new UncertainInput(
@@ -111,7 +110,7 @@ public sealed class ActionBatch : IBatchModel
                     : In(x, ChainInput.DomeStrung)
             ) - (In(x, ChainInput.BridgeRotation) * (DegToRad * geometry.SaddleAheadMm));
 
-        Bending bend = Bend(
+        BatchBending.Bending bend = bending.Of(
             boardNut,
             boardJoin,
             fret,
@@ -203,19 +202,6 @@ public sealed class ActionBatch : IBatchModel
         return top - Vector256.Create(planed);
     }
 
-    /// <summary>What is a string's own: its tilt, its place on nut and saddle.</summary>
-    private static (double Nut, double Action) TiltOf(
-        ChainFigures figures,
-        ChainGeometry geometry,
-        int i
-    )
-    {
-        double along = geometry.ActionFretMm / geometry.JoinMm;
-        double nut = figures.NutTiltMm * geometry.NutShares[i];
-        double join = figures.JoinTiltMm * geometry.JoinShares[i];
-        return (nut, (nut * (1 - along)) + (join * along));
-    }
-
     /// <summary>One of the outermost strings.</summary>
     private readonly struct EndString
     {
@@ -232,7 +218,7 @@ public sealed class ActionBatch : IBatchModel
             ChainGeometry geometry = batch.geometry;
             ChainFigures figures = batch.figures;
             bool isBass = i == 0;
-            (double nutTilt, double actionTilt) = TiltOf(figures, geometry, i);
+            (double nutTilt, double actionTilt) = StringSums.TiltOf(figures, geometry, i);
             nutOwn = nutTilt + (isBass ? figures.NutBassMm : figures.NutTrebleMm);
             fretOwn = actionTilt;
             domeShare = geometry.DomeShares[i];
@@ -268,167 +254,6 @@ public sealed class ActionBatch : IBatchModel
                 + ((atAction - nutZ) * (1 / share))
                 - (dome * domeShare)
                 - Vector256.Create(correction);
-        }
-    }
-
-    private Bending Bend(
-        Vector256<double> boardNut,
-        Vector256<double> boardJoin,
-        Vector256<double> fret,
-        Vector256<double> nutUp,
-        Vector256<double> tension,
-        Vector256<double> neckModulus,
-        Vector256<double> boardModulus,
-        Vector256<double> thicker
-    )
-    {
-        Vector256<double> slope = boardJoin - boardNut;
-        Vector256<double> pull = tension * sums.Total;
-        Vector256<double> atNut =
-            tension * (Vector256.Create(sums.NutHeight) + (nutUp * sums.Total));
-        Vector256<double> third = Vector256.Create(1.0 / 3);
-        Bending sum = default;
-        foreach (ref readonly Node node in nodes.AsSpan())
-        {
-            Vector256<double> board = boardNut + (slope * node.Along);
-            Vector256<double> t = thicker + Vector256.Create(node.Thickness);
-            Vector256<double> en = neckModulus * node.Width;
-            Vector256<double> ef = boardModulus * node.Width * board;
-            Vector256<double> ent = en * t;
-            Vector256<double> less = Vector256.Create(node.BarModulus) - neckModulus;
-            Vector256<double> ea = (ent * node.Form.A) + ef + (less * node.Bar.A);
-            Vector256<double> es =
-                (ent * t * node.Form.S) - (ef * board * 0.5) + (less * node.Bar.S);
-            Vector256<double> ej =
-                (ent * t * t * node.Form.J) + (ef * board * board * third) + (less * node.Bar.J);
-            Vector256<double> inverse = Vector256<double>.One / ((ej * ea) - (es * es));
-
-            // 1/EI = EA/(EA·EJ - ES²); the neutral axis stands ES/EA under the face, so EA (f + tf + c) needs one division only.
-            Vector256<double> stiffness = ea * inverse;
-            Vector256<double> curvature =
-                (((fret + board) * ea) + es) * inverse * pull
-                + (stiffness * atNut * (1 - node.Along));
-            Vector256<double> unit = stiffness * node.Along;
-            sum.Nut += curvature * node.NutWeight;
-            sum.NutPerMoment += unit * node.NutWeight;
-            sum.Action += curvature * node.ActionWeight;
-            sum.ActionPerMoment += unit * node.ActionWeight;
-        }
-
-        return sum;
-    }
-
-    private static Node[] NodesOf(ChainGeometry geometry)
-    {
-        Cantilever beam = geometry.SparseBeam;
-        NeckBarDesign bar = geometry.Profile.Bar;
-        double area = bar.IsPresent ? bar.WidthMm * bar.DepthMm : 0;
-        double middle = bar.BelowFaceMm + (0.5 * bar.DepthMm);
-        SectionForm barForm = new(
-            area,
-            area * middle,
-            area * ((middle * middle) + (bar.DepthMm * bar.DepthMm / 12))
-        );
-        Node[] nodes = new Node[beam.PointsMm.Count];
-        for (int q = 0; q < nodes.Length; q++)
-        {
-            double x = beam.PointsMm[q];
-            NeckPlace place = geometry.Profile.At(x);
-            nodes[q] = new(
-                x / geometry.JoinMm,
-                place.WidthMm,
-                place.ThicknessMm,
-                geometry.Profile.Form,
-                barForm,
-                1000 * bar.ModulusGPa,
-                beam.WeightsMm[q] * x,
-                beam.WeightsMm[q] * Math.Max(0, x - geometry.ActionFretMm)
-            );
-        }
-
-        return nodes;
-    }
-
-    private readonly record struct Node(
-        double Along,
-        double Width,
-        double Thickness,
-        SectionForm Form,
-        SectionForm Bar,
-        double BarModulus,
-        double NutWeight,
-        double ActionWeight
-    );
-
-    private struct Bending
-    {
-        public Vector256<double> Nut;
-        public Vector256<double> NutPerMoment;
-        public Vector256<double> Action;
-        public Vector256<double> ActionPerMoment;
-    }
-
-    /// <summary>
-    /// Sums over the strings that do not change from build to build, with T the nominal tensions, r = (x_join - x_n)/(x_s - x_n) the join's share of the
-    /// string and p = (x_join - x_n)/(x_12 - x_n) its share of the way to fret 12.
-    /// </summary>
-    /// <param name="Total">ΣT.</param>
-    /// <param name="NutHeight">ΣT cn.</param>
-    /// <param name="NutSide">ΣT (1 - r).</param>
-    /// <param name="SaddleSide">ΣT r.</param>
-    /// <param name="Dome">ΣT r times the dome's share.</param>
-    /// <param name="Rest">What remains of ΣT h with the saddle as it is.</param>
-    /// <param name="WantedNutSide">ΣT (1 - p).</param>
-    /// <param name="WantedActionSide">ΣT p.</param>
-    /// <param name="WantedRest">What remains of ΣT h with the action wanted.</param>
-    private readonly record struct Sums(
-        double Total,
-        double NutHeight,
-        double NutSide,
-        double SaddleSide,
-        double Dome,
-        double Rest,
-        double WantedNutSide,
-        double WantedActionSide,
-        double WantedRest
-    )
-    {
-        public static Sums Of(ChainFigures figures, ChainGeometry geometry, HeightChain strung)
-        {
-            Sums sum = default;
-            for (int i = 0; i < geometry.Count; i++)
-            {
-                double t = geometry.Strings.Strings[i].TensionN;
-                double toJoin = geometry.JoinMm - geometry.NutMm[i];
-                double r = toJoin / (geometry.SaddleMm[i] - geometry.NutMm[i]);
-                double p = toJoin / (geometry.ActionFretMm - geometry.NutMm[i]);
-                double share = geometry.ShareOf(i);
-                double cn = figures.NutBassMm + (share * (figures.NutTrebleMm - figures.NutBassMm));
-                double wanted =
-                    figures.ActionBassMm
-                    + (share * (figures.ActionTrebleMm - figures.ActionBassMm));
-                double saddle =
-                    strung.Strings[i].SaddleTopMm - (strung.DomeMm * geometry.DomeShares[i]);
-                (double nutTilt, double actionTilt) = TiltOf(figures, geometry, i);
-                double joinTilt = figures.JoinTiltMm * geometry.JoinShares[i];
-                sum = new(
-                    sum.Total + t,
-                    sum.NutHeight + (t * cn),
-                    sum.NutSide + (t * (1 - r)),
-                    sum.SaddleSide + (t * r),
-                    sum.Dome + (t * r * geometry.DomeShares[i]),
-                    sum.Rest + (t * (((1 - r) * (nutTilt + cn)) + (r * saddle) - joinTilt)),
-                    sum.WantedNutSide + (t * (1 - p)),
-                    sum.WantedActionSide + (t * p),
-                    sum.WantedRest
-                        + (
-                            t
-                            * (((1 - p) * (nutTilt + cn)) + (p * (actionTilt + wanted)) - joinTilt)
-                        )
-                );
-            }
-
-            return sum;
         }
     }
 }

@@ -1,5 +1,4 @@
 using Formwright.Design;
-using Formwright.Design.Sections;
 
 namespace Formwright.Instrument.Action;
 
@@ -17,6 +16,12 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
     private const double FirstStepMm = 0.1;
     private const double LeastSlope = 1e-6;
     private readonly SolveLimits limits = SolveLimits.Of(design);
+    private readonly UnknownFigures unknowns = new(
+        model,
+        design,
+        SolveLimits.Of(design),
+        domePerHeight
+    );
 
     /// <summary>The saddle heights that are held, bass and treble, mm: those given, or the height that the maker wants on both.</summary>
     private (double Bass, double Treble) Goal =>
@@ -25,6 +30,9 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             : (design.Saddle.HeightMm, design.Saddle.HeightMm);
 
     private double Middle => 0.5 * (Goal.Bass + Goal.Treble);
+
+    /// <summary>Whether the bench has settled a figure, so that it can't be chosen any more.</summary>
+    public bool IsMeasured(Unknown unknown) => unknowns.IsMeasured(unknown);
 
     /// <summary>Solves for a figure.</summary>
     public SolveAnswer For(Unknown unknown) =>
@@ -54,19 +62,19 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
 
         bool measured = IsMeasured(unknown);
         (double change, bool converged, bool moves) = Search(move =>
-            Moved(unknown, move).Needed(BuildStage.Strung).SaddleMm - Middle
+            unknowns.Moved(unknown, move).Needed(BuildStage.Strung).SaddleMm - Middle
         );
-        (double least, double most) = Room(unknown);
+        (double least, double most) = unknowns.Room(unknown);
         double nearest = Math.Clamp(change, least, most);
         bool possible = converged && moves && nearest == change && !measured;
-        ChainModel after = Held(Moved(unknown, nearest), unknown);
+        ChainModel after = Held(unknowns.Moved(unknown, nearest), unknown);
         string reason =
             possible ? ""
             : measured ? InstrumentWords.Of.Format("solve.measured", NameOf(unknown))
             : Why(unknown, change, least, moves && converged, nearest);
         return new(
             unknown,
-            Keys(unknown, change, nearest),
+            unknowns.Keys(unknown, change, nearest),
             possible,
             reason,
             Middle,
@@ -277,39 +285,6 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
         return (x1, false, true);
     }
 
-    private ChainModel Moved(Unknown unknown, double move)
-    {
-        ChainFigures f = model.Figures;
-        return model with
-        {
-            Figures = unknown switch
-            {
-                Unknown.Ramp => f with { RampMm = f.RampMm + move },
-                Unknown.Dome => f with
-                {
-                    DomeBoardMm = f.DomeBoardMm + move,
-                    DomeFreeMm = f.DomeFreeMm + move,
-                    DomeStrungMm = f.DomeStrungMm + move,
-                },
-                Unknown.FingerboardNut => f with { FingerboardNutMm = f.FingerboardNutMm + move },
-                Unknown.FingerboardJoin => f with
-                {
-                    FingerboardJoinMm = f.FingerboardJoinMm + move,
-                },
-                Unknown.Fingerboard => f with
-                {
-                    FingerboardNutMm = f.FingerboardNutMm + move,
-                    FingerboardJoinMm = f.FingerboardJoinMm + move,
-                },
-                _ => f with
-                {
-                    ActionBassMm = f.ActionBassMm + move,
-                    ActionTrebleMm = f.ActionTrebleMm + move,
-                },
-            },
-        };
-    }
-
     private ChainModel Tilted(double even, double tilt) =>
         model with
         {
@@ -331,104 +306,6 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
                 Figures = after.Figures with { SaddleBassMm = null, SaddleTrebleMm = null },
             };
 
-    /// <summary>Whether the bench has settled a figure, so that it can't be chosen any more.</summary>
-    public bool IsMeasured(Unknown unknown)
-    {
-        MeasuredDesign m = design.Measured;
-        bool projected = m.ProjectionMm is not null;
-        bool nut = projected || m.FingerboardNutMm is not null;
-        bool join = projected || m.FingerboardJoinMm is not null;
-        return unknown switch
-        {
-            Unknown.Ramp => projected || m.RampMm is not null || m.NeckFreeMm is not null,
-            Unknown.Dome => projected
-                || m.DomeBoardMm is not null
-                || m.DomeFreeMm is not null
-                || m.DomeStrungMm is not null,
-            Unknown.FingerboardNut => nut,
-            Unknown.FingerboardJoin => join,
-            Unknown.Fingerboard or Unknown.FingerboardSides => nut || join,
-            _ => false,
-        };
-    }
-
-    // How far a figure may move down and up.
-    private (double Least, double Most) Room(Unknown unknown)
-    {
-        ChainFigures f = model.Figures;
-        double nut = f.FingerboardNutMm;
-        double join = f.FingerboardJoinMm;
-        return unknown switch
-        {
-            Unknown.Ramp => (limits.RampMm.Least - f.RampMm, limits.RampMm.Most - f.RampMm),
-            Unknown.Dome => (
-                (limits.DomeMm.Least - design.Dome.HeightMm) * domePerHeight,
-                (limits.DomeMm.Most - design.Dome.HeightMm) * domePerHeight
-            ),
-            Unknown.FingerboardNut => (
-                limits.FingerboardMm.Least - nut,
-                limits.FingerboardMm.Most - nut
-            ),
-            Unknown.FingerboardJoin => (
-                limits.FingerboardMm.Least - join,
-                limits.FingerboardMm.Most - join
-            ),
-            Unknown.Fingerboard => (
-                limits.FingerboardMm.Least - Math.Min(nut, join),
-                limits.FingerboardMm.Most - Math.Max(nut, join)
-            ),
-            _ => (
-                limits.ActionMm.Least - Math.Min(f.ActionBassMm, f.ActionTrebleMm),
-                limits.ActionMm.Most - Math.Max(f.ActionBassMm, f.ActionTrebleMm)
-            ),
-        };
-    }
-
-    private SolvedFigure[] Keys(Unknown unknown, double change, double nearest)
-    {
-        SolvedFigure Of(string key, double before, double share = 1) =>
-            new(key, before, before + (share * change), before + (share * nearest));
-        double perDome = unknown == Unknown.Dome ? 1 / domePerHeight : 1;
-        List<SolvedFigure> keys = unknown switch
-        {
-            Unknown.Ramp => [Of("neck.ramp", design.Neck.RampMm)],
-            Unknown.Dome => [Of("dome.height", design.Dome.HeightMm, perDome)],
-            Unknown.Action =>
-            [
-                Of("action.bass", design.Action.BassMm),
-                Of("action.treble", design.Action.TrebleMm),
-            ],
-            _ => [],
-        };
-        if (unknown == Unknown.Dome)
-        {
-            Add("dome.free", design.Dome.FreeMm);
-            Add("dome.strung", design.Dome.StrungMm);
-        }
-
-        if (unknown is Unknown.Fingerboard or Unknown.FingerboardNut)
-        {
-            keys.Add(Of("fingerboard.thickness_nut", design.Fingerboard.ThicknessNutMm));
-            Add("fingerboard.thickness_nut_treble", design.Fingerboard.ThicknessNutTrebleMm);
-        }
-
-        if (unknown is Unknown.Fingerboard or Unknown.FingerboardJoin)
-        {
-            keys.Add(Of("fingerboard.thickness_join", design.Fingerboard.ThicknessJoinMm));
-            Add("fingerboard.thickness_join_treble", design.Fingerboard.ThicknessJoinTrebleMm);
-        }
-
-        return [.. keys];
-
-        void Add(string key, double? before)
-        {
-            if (before is { } mm)
-            {
-                keys.Add(Of(key, mm, perDome));
-            }
-        }
-    }
-
     private string Why(Unknown unknown, double change, double least, bool found, double nearest)
     {
         if (!found)
@@ -436,8 +313,8 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             return InstrumentWords.Of.Format("solve.no-effect", NameOf(unknown));
         }
 
-        SolvedFigure[] keys = Keys(unknown, change, nearest);
-        double saddle = Moved(unknown, nearest).Needed(BuildStage.Strung).SaddleMm;
+        SolvedFigure[] keys = unknowns.Keys(unknown, change, nearest);
+        double saddle = unknowns.Moved(unknown, nearest).Needed(BuildStage.Strung).SaddleMm;
         return Sentence(unknown, keys[0], change < least, saddle);
     }
 

@@ -7,22 +7,27 @@ internal static class Mesher
 {
     private const int Rounds = 3;
 
-    internal static (Point[] Points, int[] Triangles, IReadOnlyList<RimEdge> Rim) Run(
-        MeshPoints start
-    )
+    /// <summary>The triangles; null where the rim can't be kept with edges of this length, and where that is.</summary>
+    internal static (Point[] Points, int[] Triangles)? Run(MeshPoints start, out Point fault)
     {
         Point[] points = [.. start.Points];
-        int[] triangles = Inside(points, start);
-        for (int round = 0; round < Rounds; round++)
+        for (int round = 0; ; round++)
         {
-            Even(points, triangles, start.FixedCount);
-            triangles = Inside(points, start);
-        }
+            if (Inside(points, start, out fault) is not int[] triangles)
+            {
+                return null;
+            }
 
-        return (points, triangles, start.Edges);
+            if (round == Rounds)
+            {
+                return (points, triangles);
+            }
+
+            Even(points, triangles, start.FixedCount);
+        }
     }
 
-    private static int[] Inside(Point[] points, MeshPoints start)
+    private static int[]? Inside(Point[] points, MeshPoints start, out Point fault)
     {
         int[] all = Delaunay.Triangulate(points);
         var rim = new SegmentGrid(start.LengthMm);
@@ -51,17 +56,14 @@ internal static class Mesher
 
         foreach (RimEdge edge in start.Edges)
         {
+            fault = points[edge.From];
             if (!sides.Contains((edge.From, edge.To)) || sides.Contains((edge.To, edge.From)))
             {
-                Point place = points[edge.From];
-                throw new ArgumentException(
-                    FormattableString.Invariant(
-                        $"The rim crosses or nearly touches itself or a hole near ({place.X:0.0}, {place.Y:0.0}); edges of {start.LengthMm:0.0} mm are too long there."
-                    )
-                );
+                return null;
             }
         }
 
+        fault = default;
         return [.. inside];
     }
 

@@ -146,13 +146,22 @@ public sealed class PlateMesh
     internal static RimLoop[] LoopsOf(ICurve rim, IReadOnlyList<ICurve> holes) =>
         [new RimLoop(rim, isHole: false), .. holes.Select(hole => new RimLoop(hole, isHole: true))];
 
-    internal static PlateMesh Of(MeshPoints start, bool curvedRim = true)
-    {
-        (Point[] points, int[] triangles, IReadOnlyList<RimEdge> rim) = Mesher.Run(start);
-        return new(
-            [.. points],
-            triangles,
-            curvedRim ? rim : rim.Select(edge => new RimEdge(edge.From, edge.To, edge.IsHole))
+    internal static PlateMesh Of(MeshPoints start, bool curvedRim = true) =>
+        TryOf(start, out Point fault, curvedRim)
+        ?? throw new ArgumentException(
+            FormattableString.Invariant(
+                $"The rim crosses or nearly touches itself or a hole near ({fault.X:0.0}, {fault.Y:0.0}); edges of {start.LengthMm:0.0} mm are too long there."
+            )
         );
-    }
+
+    internal static PlateMesh? TryOf(MeshPoints start, out Point fault, bool curvedRim = true) =>
+        Mesher.Run(start, out fault) is (Point[] points, int[] triangles)
+            ? new(
+                [.. points],
+                triangles,
+                curvedRim
+                    ? start.Edges
+                    : start.Edges.Select(edge => new RimEdge(edge.From, edge.To, edge.IsHole))
+            )
+            : null;
 }

@@ -6,6 +6,7 @@ namespace Formwright.Fields.Plates;
 internal static class PlateMeshing
 {
     private const int MostTries = 8;
+    private const int MostRefinements = 5;
 
     internal static PlateMesh Mesh(Plate plate, int unknowns)
     {
@@ -30,6 +31,17 @@ internal static class PlateMeshing
             }
 
             length *= Math.Sqrt(ratio);
+        }
+
+        // Where rim and hole come close together, edges of that length may not pass between them.
+        for (int tried = 0; tried < MostRefinements; tried++)
+        {
+            if (PlateMesh.TryOf(best, out _) is PlateMesh mesh)
+            {
+                return mesh;
+            }
+
+            best = new(loops, lines, 0.7 * best.LengthMm);
         }
 
         return PlateMesh.Of(best);

@@ -146,6 +146,22 @@ public sealed class PlateMeshTests
         }
     }
 
+    [Fact]
+    public void ANarrowPassageIsMeshedFiner()
+    {
+        // 3 mm between hole and rim, where 400 unknowns would ask for edges of 16 mm.
+        var plate = new Plate
+        {
+            Rim = Rims.Circle(100),
+            Holes = [Rims.Circle(40, new(57, 0))],
+            Wood = Woods.Sitka,
+            ThicknessMm = _ => 2.4,
+        };
+        PlateModel model = PlateModel.Of(plate, 400);
+        CheckTopology(model.Mesh, holes: 1);
+        Assert.Equal(Math.PI * ((100 * 100) - (40 * 40)), model.AreaMm2, 1e-5 * model.AreaMm2);
+    }
+
     private static bool LiesOn(PlateMesh mesh, (int From, int To) edge, Point place, Point[] line)
     {
         Point from = mesh.Points[edge.From];

@@ -3,8 +3,8 @@ using Formwright.Curves;
 namespace Formwright.Instrument.Body.Ribs;
 
 /// <summary>
-/// A rib laid flat: the treble rib, seen from its outer face with the soundboard edge down and the tail at the left; the bass rib is its mirror
-/// image. Lengths are taken at mid-thickness, so they are what the flat piece has.
+/// A rib laid flat, the soundboard's edge down and the tail at the left: the bass rib seen on its outer face, or the treble rib on its inner face
+/// (run the other way, the treble rib on its outer face). Lengths are taken at mid-thickness, so they are what the flat piece has.
 /// </summary>
 /// <param name="Points">Places from the tail end to the heel end.</param>
 /// <param name="Stations">Marked places, from the tail end.</param>

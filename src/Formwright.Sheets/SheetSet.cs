@@ -3,6 +3,7 @@ using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
 using Formwright.Sheets.Action;
+using Formwright.Sheets.Body;
 using Formwright.Sheets.Outline;
 using Formwright.Sheets.Tooling;
 
@@ -31,6 +32,7 @@ public static class SheetSet
         [
             OutlineSheet.Of(guitar),
             .. ActionSheets.Of(guitar, action),
+            .. BodySheets.Of(guitar, body),
             .. TemplateSheets.Of(guitar, tooling),
             WorkboardSheet.Of(guitar, tooling.Workboard),
             GapSheet.Of(guitar, tooling.Workboard),

@@ -88,8 +88,16 @@ internal static class BackSheet
         double strip = guitar.Design.Back.StripWidthMm / 2;
         if (strip > 0)
         {
-            yield return new Line(new Point(10, -strip), new Point(length - 16, -strip), LineStyle.Detail);
-            yield return new Line(new Point(10, strip), new Point(length - 16, strip), LineStyle.Detail);
+            yield return new Line(
+                new Point(10, -strip),
+                new Point(length - 16, -strip),
+                LineStyle.Detail
+            );
+            yield return new Line(
+                new Point(10, strip),
+                new Point(length - 16, strip),
+                LineStyle.Detail
+            );
         }
 
         foreach (BackBar bar in back.Bars)
@@ -139,16 +147,15 @@ internal static class BackSheet
         };
         yield return new Line(new Point(-10, 0), new Point(length + 10, 0), LineStyle.Datum);
         yield return Depth(0, Drawing.Side.Left, 8);
-        yield return Depth(back.DeepestAtMm, Drawing.Side.Right, 0);
+        if (back.DeepestAtMm > 30 && back.DeepestAtMm < length - 30)
+        {
+            yield return Depth(back.DeepestAtMm, Drawing.Side.Right, 0);
+        }
+
         yield return Depth(length, Drawing.Side.Right, 8);
 
         LinearDimension Depth(double u, Drawing.Side side, double offset) =>
-            new(
-                new Point(u, 0),
-                new Point(u, -back.Depth.HeightAt(new Point(u, 0))),
-                side,
-                offset
-            );
+            new(new Point(u, 0), new Point(u, -back.Depth.HeightAt(new Point(u, 0))), side, offset);
     }
 
     private static Table BarTable(BackPlan back) =>

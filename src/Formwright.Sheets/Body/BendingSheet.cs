@@ -41,10 +41,7 @@ internal static class BendingSheet
     {
         double tail = guitar.Outline.BodyLengthMm;
         Point On(RibPoint at) => new(tail - at.UMm, at.YMm);
-        yield return new Line(
-            Shape.Polyline([.. ribs.Points.Select(On)]),
-            LineStyle.Outline
-        );
+        yield return new Line(Shape.Polyline([.. ribs.Points.Select(On)]), LineStyle.Outline);
         yield return new Line(new Point(-20, 0), new Point(tail + 20, 0), LineStyle.Centreline);
         foreach ((RibBend bend, int i) in ribs.Bends.Select((bend, i) => (bend, i)))
         {
@@ -111,14 +108,12 @@ internal static class BendingSheet
         for (double s = 0; s <= ribs.LengthMm; s += FormStepMm)
         {
             RibPoint at = Nearest(ribs, s);
-            rows.Add(
-                [
-                    Figures.Fixed(s, 0),
-                    Math.Abs(at.RadiusMm) > FlatMm
-                        ? SheetsWords.Of["bending.straight"]
-                        : Figures.Fixed(at.RadiusMm, 0),
-                ]
-            );
+            rows.Add([
+                Figures.Fixed(s, 0),
+                Math.Abs(at.RadiusMm) > FlatMm
+                    ? SheetsWords.Of["bending.straight"]
+                    : Figures.Fixed(at.RadiusMm, 0),
+            ]);
         }
 
         return new Table(

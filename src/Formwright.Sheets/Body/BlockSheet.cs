@@ -35,7 +35,11 @@ internal static class BlockSheet
         double half = block.WidthMm / 2;
         yield return new Region(
             Shape.Polyline(
-                [.. face, new Point(half, -block.ThicknessMm), new Point(-half, -block.ThicknessMm)],
+                [
+                    .. face,
+                    new Point(half, -block.ThicknessMm),
+                    new Point(-half, -block.ThicknessMm),
+                ],
                 closed: true
             )
         )

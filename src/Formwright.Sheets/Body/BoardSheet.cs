@@ -21,7 +21,10 @@ internal static class BoardSheet
                 Thickness(body.Wood.Thickness),
                 Woods(guitar),
                 new Notes("", [SheetsWords.Of["board.note"]], WidthMm),
-                new Cautions([SheetsWords.Of["caution.dust"], SheetsWords.Of["caution.cites"]], WidthMm),
+                new Cautions(
+                    [SheetsWords.Of["caution.dust"], SheetsWords.Of["caution.cites"]],
+                    WidthMm
+                ),
             ],
             WidthMm
         );
@@ -52,10 +55,42 @@ internal static class BoardSheet
                 new Column("", Align.Left, 42),
             ],
             [
-                Row("board.density", timber.DensityKgPerM3, average.DensityKgPerM3, "0", "kg/m³", timber.DensityMeasured, ""),
-                Row("board.long", timber.ModulusLongMPa / 1000, average.ModulusLongMPa / 1000, "0.00", "GPa", timber.LongMeasured, sure),
-                Row("board.cross", timber.ModulusAcrossMPa / 1000, average.ModulusAcrossMPa / 1000, "0.00", "GPa", timber.AcrossMeasured, ""),
-                Row("board.shear", timber.ShearMPa / 1000, average.ShearMPa / 1000, "0.00", "GPa", timber.ShearMeasured, ""),
+                Row(
+                    "board.density",
+                    timber.DensityKgPerM3,
+                    average.DensityKgPerM3,
+                    "0",
+                    "kg/m³",
+                    timber.DensityMeasured,
+                    ""
+                ),
+                Row(
+                    "board.long",
+                    timber.ModulusLongMPa / 1000,
+                    average.ModulusLongMPa / 1000,
+                    "0.00",
+                    "GPa",
+                    timber.LongMeasured,
+                    sure
+                ),
+                Row(
+                    "board.cross",
+                    timber.ModulusAcrossMPa / 1000,
+                    average.ModulusAcrossMPa / 1000,
+                    "0.00",
+                    "GPa",
+                    timber.AcrossMeasured,
+                    ""
+                ),
+                Row(
+                    "board.shear",
+                    timber.ShearMPa / 1000,
+                    average.ShearMPa / 1000,
+                    "0.00",
+                    "GPa",
+                    timber.ShearMeasured,
+                    ""
+                ),
             ]
         )
         {
@@ -88,10 +123,26 @@ internal static class BoardSheet
                 new Column(SheetsWords.Of["column.thickness"], Align.Right, 30) { Strong = true },
             ],
             [
-                [SheetsWords.Of["board.same-long"], $"{thickness.TargetLongNm:0.00} N·m", $"{Figures.Fixed(thickness.ForLongMm, 2)} mm"],
-                [SheetsWords.Of["board.same-cross"], $"{thickness.TargetCrossNm:0.00} N·m", $"{Figures.Fixed(thickness.ForCrossMm, 2)} mm"],
-                [SheetsWords.Of["board.same-both"], "", $"{Figures.Fixed(thickness.ForBothMm, 2)} mm"],
-                [SheetsWords.Of["board.same-mass"], $"{thickness.TargetMassG:0} g", $"{Figures.Fixed(thickness.ForMassMm, 2)} mm"],
+                [
+                    SheetsWords.Of["board.same-long"],
+                    $"{thickness.TargetLongNm:0.00} N·m",
+                    $"{Figures.Fixed(thickness.ForLongMm, 2)} mm",
+                ],
+                [
+                    SheetsWords.Of["board.same-cross"],
+                    $"{thickness.TargetCrossNm:0.00} N·m",
+                    $"{Figures.Fixed(thickness.ForCrossMm, 2)} mm",
+                ],
+                [
+                    SheetsWords.Of["board.same-both"],
+                    "",
+                    $"{Figures.Fixed(thickness.ForBothMm, 2)} mm",
+                ],
+                [
+                    SheetsWords.Of["board.same-mass"],
+                    $"{thickness.TargetMassG:0} g",
+                    $"{Figures.Fixed(thickness.ForMassMm, 2)} mm",
+                ],
             ]
         )
         {

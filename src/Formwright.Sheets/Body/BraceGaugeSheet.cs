@@ -29,9 +29,7 @@ internal static class BraceGaugeSheet
         List<(Brace Brace, List<string> Names)> groups = [];
         foreach (Brace brace in body.Soundboard.Braces)
         {
-            List<string>? names = groups
-                .FirstOrDefault(group => Alike(group.Brace, brace))
-                .Names;
+            List<string>? names = groups.FirstOrDefault(group => Alike(group.Brace, brace)).Names;
             if (names is null)
             {
                 groups.Add((brace, [brace.Name]));
@@ -82,9 +80,7 @@ internal static class BraceGaugeSheet
             SheetsWords.Of["braces.rises"],
             [
                 new Column(SheetsWords.Of["column.brace"]),
-                .. Enumerable
-                    .Range(1, 7)
-                    .Select(i => new Column($"{i}/8", Align.Right, 14)),
+                .. Enumerable.Range(1, 7).Select(i => new Column($"{i}/8", Align.Right, 14)),
                 new Column(SheetsWords.Of["column.mean-radius"], Align.Right, 30),
             ],
             [

@@ -20,10 +20,7 @@ internal static class BridgeSheet
         {
             Label = SheetsWords.Of["bridge.front-view"],
         };
-        View caul = new([.. Caul(body)])
-        {
-            Label = SheetsWords.Of["bridge.caul-view"],
-        };
+        View caul = new([.. Caul(body)]) { Label = SheetsWords.Of["bridge.caul-view"] };
         View section = new([.. Section(guitar, body.Bridge)], ViewFrame.Section)
         {
             Scale = 2,
@@ -38,7 +35,11 @@ internal static class BridgeSheet
                 new ViewBlock(nut),
                 Strings(body),
                 What(body.Bridge),
-                new Notes("", [SheetsWords.Of["bridge.note"], SheetsWords.Of["bridge.note-caul"]], 120),
+                new Notes(
+                    "",
+                    [SheetsWords.Of["bridge.note"], SheetsWords.Of["bridge.note-caul"]],
+                    120
+                ),
             ],
             250
         );
@@ -89,7 +90,11 @@ internal static class BridgeSheet
             yield return new Cross(new Point(each.YMm, -bridge.TieHoleFromFrontMm), 1.5);
         }
 
-        yield return new Line(new Point(0, 8), new Point(0, -bridge.WidthMm - 8), LineStyle.Centreline);
+        yield return new Line(
+            new Point(0, 8),
+            new Point(0, -bridge.WidthMm - 8),
+            LineStyle.Centreline
+        );
         yield return new LinearDimension(new Point(-half, 0), new Point(half, 0), Side.Above, 16);
         yield return new LinearDimension(
             new Point(bridge.Strings.Min(b => b.YMm), 3),
@@ -192,7 +197,12 @@ internal static class BridgeSheet
                     new Point(0, 0),
                     new Point(back, 0),
                     new Point(back, tie),
-                    new Point(bridge.TieHoleFromFrontMm - 4 > step + 1 ? bridge.TieHoleFromFrontMm - 4 : step, tie),
+                    new Point(
+                        bridge.TieHoleFromFrontMm - 4 > step + 1
+                            ? bridge.TieHoleFromFrontMm - 4
+                            : step,
+                        tie
+                    ),
                     new Point(step, top),
                     new Point(c + w, top),
                     new Point(c + w, bridge.WoodBelowSlotMm),
@@ -234,9 +244,7 @@ internal static class BridgeSheet
     {
         BridgePlan bridge = body.Bridge;
         double half = bridge.LengthMm / 2;
-        yield return new Region(
-            Shape.Rectangle(Box.Of(-half, -bridge.WidthMm, half, 0))
-        )
+        yield return new Region(Shape.Rectangle(Box.Of(-half, -bridge.WidthMm, half, 0)))
         {
             Fill = Tone.Wood,
             Edge = LineStyle.Outline,
@@ -250,7 +258,9 @@ internal static class BridgeSheet
         for (int i = 0; i < notches.Length; i++)
         {
             CaulNotch notch = notches[i];
-            Vector side = (notch.To - notch.From).Left * (notch.WidthMm / 2 / notch.From.DistanceTo(notch.To));
+            Vector side =
+                (notch.To - notch.From).Left
+                * (notch.WidthMm / 2 / notch.From.DistanceTo(notch.To));
             Point[] corners =
             [
                 notch.From + side,
@@ -273,13 +283,15 @@ internal static class BridgeSheet
             };
         }
 
-        yield return new Line(new Point(0, 6), new Point(0, -bridge.WidthMm - 6), LineStyle.Centreline);
+        yield return new Line(
+            new Point(0, 6),
+            new Point(0, -bridge.WidthMm - 6),
+            LineStyle.Centreline
+        );
 
-        static Point Entry(CaulNotch notch) =>
-            notch.From.X <= notch.To.X ? notch.From : notch.To;
+        static Point Entry(CaulNotch notch) => notch.From.X <= notch.To.X ? notch.From : notch.To;
 
-        Point Held(Point at) =>
-            new(Math.Clamp(at.X, min.X, max.X), Math.Clamp(at.Y, min.Y, max.Y));
+        Point Held(Point at) => new(Math.Clamp(at.X, min.X, max.X), Math.Clamp(at.Y, min.Y, max.Y));
     }
 
     private static IEnumerable<Item> Nut(NutPlan nut)
@@ -346,7 +358,7 @@ internal static class BridgeSheet
                 new Column(SheetsWords.Of["column.string"], Align.Right, 14),
                 new Column(SheetsWords.Of["column.from-centreline"], Align.Right, 30),
                 new Column(SheetsWords.Of["column.saddle-from-nut"], Align.Right, 26),
-                new Column(SheetsWords.Of["column.nut-slot"], Align.Right, 26),
+                new Column(SheetsWords.Of["column.nut-end"], Align.Right, 26),
                 new Column(SheetsWords.Of["column.slot-wide"], Align.Right, 20),
                 new Column(SheetsWords.Of["column.slot-bottom"], Align.Right, 24),
             ],

@@ -111,20 +111,31 @@ internal static class HumiditySheet
         );
 
     private static string Signed(double mm) =>
-        Math.Abs(mm) < 0.005 ? "0" : mm.ToString("+0.00;−0.00", System.Globalization.CultureInfo.CurrentCulture);
+        Math.Abs(mm) < 0.005
+            ? "0"
+            : mm.ToString("+0.00;−0.00", System.Globalization.CultureInfo.CurrentCulture);
 
     private static Table Arches(WoodPlan wood) =>
         new(
             SheetsWords.Of["humidity.arches"],
             [
                 new Column(SheetsWords.Of["column.bar"]),
-                new Column(SheetsWords.Of.Format("column.in-dry", wood.Dry.HumidityPercent), Align.Right, 24),
+                new Column(
+                    SheetsWords.Of.Format("column.in-dry", wood.Dry.HumidityPercent),
+                    Align.Right,
+                    24
+                ),
                 new Column(SheetsWords.Of["column.as-glued"], Align.Right, 22) { Strong = true },
-                new Column(SheetsWords.Of.Format("column.in-wet", wood.Wet.HumidityPercent), Align.Right, 24),
+                new Column(
+                    SheetsWords.Of.Format("column.in-wet", wood.Wet.HumidityPercent),
+                    Align.Right,
+                    24
+                ),
                 new Column(SheetsWords.Of["column.pull"], Align.Right, 26),
             ],
             [
-                .. wood.SoundboardBars.Concat(wood.BackBars)
+                .. wood
+                    .SoundboardBars.Concat(wood.BackBars)
                     .Select(bar =>
                         (IReadOnlyList<string>)
                             [
@@ -144,8 +155,16 @@ internal static class HumiditySheet
             [
                 new Column(""),
                 new Column(SheetsWords.Of["column.mm"], Align.Right, 14),
-                new Column(SheetsWords.Of.Format("column.in-dry", wood.Dry.HumidityPercent), Align.Right, 22),
-                new Column(SheetsWords.Of.Format("column.in-wet", wood.Wet.HumidityPercent), Align.Right, 22),
+                new Column(
+                    SheetsWords.Of.Format("column.in-dry", wood.Dry.HumidityPercent),
+                    Align.Right,
+                    22
+                ),
+                new Column(
+                    SheetsWords.Of.Format("column.in-wet", wood.Wet.HumidityPercent),
+                    Align.Right,
+                    22
+                ),
             ],
             [
                 .. wood.Movements.Select(part =>

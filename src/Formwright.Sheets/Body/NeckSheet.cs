@@ -105,9 +105,13 @@ internal static class NeckSheet
         double angle = guitar.Design.Head.AngleDeg * Math.PI / 180;
         foreach (double post in blank.PostsMm)
         {
-            Point on = new Point(0, guitar.Design.Neck.RampMm)
+            Point on =
+                new Point(0, guitar.Design.Neck.RampMm)
                 + (new Vector(-Math.Cos(angle), -Math.Sin(angle)) * post)
-                + (new Vector(Math.Sin(angle), -Math.Cos(angle)) * guitar.Design.Head.PostBelowFaceMm);
+                + (
+                    new Vector(Math.Sin(angle), -Math.Cos(angle))
+                    * guitar.Design.Head.PostBelowFaceMm
+                );
             yield return new Hole(on, guitar.Design.Head.PostHoleMm);
         }
 
@@ -262,12 +266,7 @@ internal static class NeckSheet
                 double outer = side * front;
                 yield return new Region(
                     Shape.Rectangle(
-                        Box.Of(
-                            Math.Min(bottom, outer),
-                            -height,
-                            Math.Max(bottom, outer),
-                            -step
-                        )
+                        Box.Of(Math.Min(bottom, outer), -height, Math.Max(bottom, outer), -step)
                     )
                 )
                 {
@@ -329,18 +328,16 @@ internal static class NeckSheet
             new(heel.WedgeThickMm, -slot.HeightMm),
             new(0, -slot.HeightMm),
         ];
-        return new View(
-            [
-                new Region(Shape.Polyline(wedge, closed: true))
-                {
-                    Fill = Tone.Wood,
-                    Edge = LineStyle.Outline,
-                },
-                new LinearDimension(wedge[0], wedge[1], Drawing.Side.Above, 6),
-                new LinearDimension(wedge[3], wedge[2], Drawing.Side.Below, 6),
-                new LinearDimension(wedge[1], wedge[2], Drawing.Side.Right, 8),
-            ]
-        )
+        return new View([
+            new Region(Shape.Polyline(wedge, closed: true))
+            {
+                Fill = Tone.Wood,
+                Edge = LineStyle.Outline,
+            },
+            new LinearDimension(wedge[0], wedge[1], Drawing.Side.Above, 6),
+            new LinearDimension(wedge[3], wedge[2], Drawing.Side.Below, 6),
+            new LinearDimension(wedge[1], wedge[2], Drawing.Side.Right, 8),
+        ])
         {
             Label = SheetsWords.Of["neck.wedge"],
         };
@@ -358,29 +355,32 @@ internal static class NeckSheet
         ];
         if (blank.StackPieces > 0)
         {
-            rows.Add(
-                [
-                    SheetsWords.Of.Format("neck.stack", blank.StackPieces),
-                    Size(blank.StackLengthMm, guitar.Design.Heel.WidthMm + 4, guitar.Design.Heel.LayerMm),
-                ]
-            );
+            rows.Add([
+                SheetsWords.Of.Format("neck.stack", blank.StackPieces),
+                Size(
+                    blank.StackLengthMm,
+                    guitar.Design.Heel.WidthMm + 4,
+                    guitar.Design.Heel.LayerMm
+                ),
+            ]);
         }
 
         if (blank.ScarfMm > 0)
         {
             rows.Add([SheetsWords.Of["neck.scarf"], $"{Figures.Fixed(blank.ScarfMm, 1)} mm"]);
-            rows.Add([SheetsWords.Of["neck.scarf-run"], $"{Figures.Fixed(blank.ScarfRunMm, 1)} mm"]);
+            rows.Add([
+                SheetsWords.Of["neck.scarf-run"],
+                $"{Figures.Fixed(blank.ScarfRunMm, 1)} mm",
+            ]);
         }
 
         rows.Add([SheetsWords.Of["neck.angle"], $"{Figures.Mm(head.AngleDeg)}°"]);
         if (blank.Slot is { } slot)
         {
-            rows.Add(
-                [
-                    SheetsWords.Of["neck.slot-width"],
-                    $"{Figures.Fixed(slot.WidthFrontMm, 1)} / {Figures.Fixed(slot.WidthBackMm, 1)} mm",
-                ]
-            );
+            rows.Add([
+                SheetsWords.Of["neck.slot-width"],
+                $"{Figures.Fixed(slot.WidthFrontMm, 1)} / {Figures.Fixed(slot.WidthBackMm, 1)} mm",
+            ]);
             rows.Add([SheetsWords.Of["neck.slot-depth"], $"{Figures.Fixed(slot.DepthMm, 1)} mm"]);
         }
 

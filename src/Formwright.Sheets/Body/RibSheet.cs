@@ -25,7 +25,11 @@ internal static class RibSheet
         Sheet sheet = Layout.Of(
             Titles.Of(guitar, "sheet.ribs"),
             [treble, bass],
-            [.. Layout.Split(Heights(body.Ribs), 4, 112), Blank(guitar, body.Ribs), How(guitar, body.Ribs)]
+            [
+                .. Layout.Split(Heights(body.Ribs), 4, 112),
+                Blank(guitar, body.Ribs),
+                How(guitar, body.Ribs),
+            ]
         );
         return new NamedSheet("ribs", sheet, IsTiled: true);
     }
@@ -43,7 +47,9 @@ internal static class RibSheet
             ),
             LineStyle.Hidden
         );
-        yield return new Region(Shape.Polyline([.. ribs.Pattern.Select(at => On(at.X, at.Y))], closed: true))
+        yield return new Region(
+            Shape.Polyline([.. ribs.Pattern.Select(at => On(at.X, at.Y))], closed: true)
+        )
         {
             Fill = Tone.Wood,
             Edge = LineStyle.Outline,
@@ -79,8 +85,16 @@ internal static class RibSheet
             Point from = On(bend.FromMm, y);
             Point to = On(bend.ToMm, y);
             yield return new Line(from, to, LineStyle.Dimension);
-            yield return new Line(from - new Vector(0, 3), from + new Vector(0, 3), LineStyle.Dimension);
-            yield return new Line(to - new Vector(0, 3), to + new Vector(0, 3), LineStyle.Dimension);
+            yield return new Line(
+                from - new Vector(0, 3),
+                from + new Vector(0, 3),
+                LineStyle.Dimension
+            );
+            yield return new Line(
+                to - new Vector(0, 3),
+                to + new Vector(0, 3),
+                LineStyle.Dimension
+            );
             double share = bend.IsWaist ? 0.26 : 0.3;
             yield return new Label(
                 SheetsWords.Of.Format(

@@ -24,7 +24,11 @@ internal static class RosetteSheet
         Sheet sheet = Layout.Of(
             Titles.Of(guitar, "sheet.rosette"),
             [plan],
-            [new ViewBlock(section), Rings(guitar), new Notes("", [SheetsWords.Of["rosette.note"]], 160)],
+            [
+                new ViewBlock(section),
+                Rings(guitar),
+                new Notes("", [SheetsWords.Of["rosette.note"]], 160),
+            ],
             160
         );
         return new NamedSheet("rosette", sheet, IsTiled: false);
@@ -52,8 +56,16 @@ internal static class RosetteSheet
 
         yield return new Line(Shape.Circle(centre, hole.RadiusMm), LineStyle.Cut);
         yield return new Hole(centre, guitar.Design.Rosette.PilotMm);
-        yield return new Line(new Point(-outer - 8, 0), new Point(outer + 8, 0), LineStyle.Centreline);
-        yield return new Line(new Point(0, -outer - 8), new Point(0, outer + 8), LineStyle.Centreline);
+        yield return new Line(
+            new Point(-outer - 8, 0),
+            new Point(outer + 8, 0),
+            LineStyle.Centreline
+        );
+        yield return new Line(
+            new Point(0, -outer - 8),
+            new Point(0, outer + 8),
+            LineStyle.Centreline
+        );
         yield return new LinearDimension(
             new Point(0, -hole.RadiusMm),
             new Point(0, hole.RadiusMm),
@@ -72,7 +84,8 @@ internal static class RosetteSheet
         SoundholeDesign hole = guitar.Design.Soundhole;
         double t = guitar.Design.Soundboard.ThicknessMm;
         double end =
-            guitar.Design.Rosette.Rings.Select(ring => ring.OuterMm).Append(hole.RadiusMm).Max() + 8;
+            guitar.Design.Rosette.Rings.Select(ring => ring.OuterMm).Append(hole.RadiusMm).Max()
+            + 8;
         List<Point> top = [new(hole.RadiusMm, -t), new(hole.RadiusMm, 0)];
         foreach (RosetteRingDesign ring in guitar.Design.Rosette.Rings.OrderBy(r => r.InnerMm))
         {

@@ -62,11 +62,7 @@ internal static class SoundboardSheet
         }
 
         BoutDesign upper = guitar.Design.Outline.UpperBout;
-        yield return new BassTreble(
-            ViewFrame.Workboard,
-            upper.AtMm - 34,
-            (upper.WidthMm / 2) - 52
-        )
+        yield return new BassTreble(ViewFrame.Workboard, upper.AtMm - 34, (upper.WidthMm / 2) - 52)
         {
             Style = TextStyle.Body.Larger,
         };
@@ -245,10 +241,7 @@ internal static class SoundboardSheet
                     SheetsWords.Of["soundboard.thickness"],
                     $"{Figures.Fixed(board.ThicknessMm, 2)} / {Figures.Fixed(board.EdgeThicknessMm, 2)} mm",
                 ],
-                [
-                    SheetsWords.Of["soundboard.mass"],
-                    $"{Figures.Fixed(body.Soundboard.MassG, 0)} g",
-                ],
+                [SheetsWords.Of["soundboard.mass"], $"{Figures.Fixed(body.Soundboard.MassG, 0)} g"],
                 [
                     SheetsWords.Of["soundboard.brace-mass"],
                     $"{Figures.Fixed(body.Soundboard.BraceMassG, 0)} g",

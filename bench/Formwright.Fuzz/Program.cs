@@ -3,7 +3,13 @@ using Formwright.Fuzz;
 using Formwright.Fuzz.Targets;
 
 // dotnet run -c Release --project bench/Formwright.Fuzz -- design --cases 1000000 --seed 1
-IFuzzTarget[] targets = [new DesignTarget(), new EditTarget(), new LengthTarget()];
+IFuzzTarget[] targets =
+[
+    new DesignTarget(),
+    new EditTarget(),
+    new LengthTarget(),
+    new StudyTarget(),
+];
 IFuzzTarget? target = targets.FirstOrDefault(each => args.Length > 0 && each.Name == args[0]);
 if (target is null)
 {

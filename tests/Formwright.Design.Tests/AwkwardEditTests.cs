@@ -70,6 +70,21 @@ public sealed class AwkwardEditTests
     public void Remove_is_exact(string text, string key, string expected) =>
         Assert.Equal(expected, DesignEdit.Remove(text, key));
 
+    [Fact]
+    public void A_list_in_pieces_is_one_list()
+    {
+        // TOML 1.0: [[a]] adds to a, whatever stands between. (Tomlyn's own model keeps the last piece only.)
+        const string pieces = "[[harmonic_bars]]\nat = 88\n";
+        string text = pieces + Reading.Whole + "[[harmonic_bars]]\nat = 206\n";
+        Assert.Equal(
+            [88, 206],
+            DesignText.Parse(text, "f").Design!.HarmonicBars.Select(bar => bar.AtMm)
+        );
+        string edited = DesignEdit.Set(text, "harmonic_bars[1].at", "207");
+        Assert.Equal(text.Replace("206", "207", StringComparison.Ordinal), edited);
+        Assert.Equal(text[pieces.Length..], DesignEdit.Remove(text, "harmonic_bars[0]"));
+    }
+
     [Theory]
     [InlineData("a = ", "a", "1")]
     [InlineData("a = 1\na = 2\n", "a", "1")]

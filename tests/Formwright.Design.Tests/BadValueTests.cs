@@ -167,6 +167,26 @@ public sealed class BadValueTests
         );
     }
 
+    [Theory]
+    [InlineData(
+        "[saddle]\nleast = 13\n",
+        "2:1: 'saddle.least' (13) must not be larger than 'saddle.most' (12)."
+    )]
+    [InlineData(
+        "[saddle]\nmost = 7.5\n",
+        "2:1: 'saddle.least' (8) must not be larger than 'saddle.most' (7.5)."
+    )]
+    [InlineData(
+        "[load]\ntension_least = 500\n",
+        "2:1: 'load.tension_least' (500) must not be larger than 'load.tension_most' (450)."
+    )]
+    [InlineData(
+        "[saddle]\nleast = nan\n",
+        "2:9: 'saddle.least' takes an ordinary number; this one has no size."
+    )]
+    public void Limits_stand_the_right_way_round(string text, string expected) =>
+        Assert.Equal([expected], Reading.FaultsAfterWhole(text));
+
     [Fact]
     public void A_list_of_bars_may_be_empty() =>
         Assert.Empty(Reading.Faults("harmonic_bars = []\n" + Reading.Whole));

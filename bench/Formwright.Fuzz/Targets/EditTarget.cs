@@ -72,6 +72,11 @@ internal sealed class EditTarget : IFuzzTarget
             Flat.Of(text) ?? throw new BrokenPromiseException("edited what doesn't parse");
         Flat after =
             Flat.Of(edited) ?? throw new BrokenPromiseException("the edited text doesn't parse");
+        if (before.IsInPieces || after.IsInPieces)
+        {
+            return "a list in pieces";
+        }
+
         if (removes)
         {
             CheckRemoved(before, after, path);

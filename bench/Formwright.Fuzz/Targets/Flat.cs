@@ -17,6 +17,9 @@ internal sealed class Flat
 
     public List<(int At, string Text)> Comments { get; } = [];
 
+    /// <summary>Whether the text has a list of tables in pieces, with other headings between. Tomlyn 2.10.2's model keeps its last piece only.</summary>
+    public bool IsInPieces { get; private set; }
+
     /// <summary>Null where Tomlyn refuses the text.</summary>
     public static Flat? Of(string text)
     {
@@ -29,7 +32,7 @@ internal sealed class Flat
                 return null;
             }
 
-            Flat flat = new();
+            Flat flat = new() { IsInPieces = HasPieces(document) };
             flat.Add("", TomlSerializer.Deserialize<TomlTable>(plain)!);
             flat.CollectComments(document);
             foreach (KeyValueSyntax pair in document.Descendants().OfType<KeyValueSyntax>())
@@ -72,6 +75,50 @@ internal sealed class Flat
             .Select(key => key[..(key.IndexOf(']', list.Length) + 1)])
             .Distinct()
             .Count();
+
+    private static bool HasPieces(DocumentSyntax document)
+    {
+        string[] headings =
+        [
+            .. document.Tables.Select(table =>
+                string.Join(
+                    '.',
+                    table
+                        .Name!.ToString()
+                        .Split('.')
+                        .Select(part => part.Trim(' ', '\t', '"', '\''))
+                )
+            ),
+        ];
+        HashSet<string> left = [];
+        for (int i = 1; i < headings.Length; i++)
+        {
+            string before = headings[i - 1];
+            for (int end = before.Length; end > 0; end = before.LastIndexOf('.', end - 1))
+            {
+                string part = before[..end];
+                if (
+                    headings[i] != part
+                    && !headings[i].StartsWith(part + ".", StringComparison.Ordinal)
+                )
+                {
+                    left.Add(part);
+                }
+            }
+
+            if (
+                left.Any(part =>
+                    headings[i] == part
+                    || headings[i].StartsWith(part + ".", StringComparison.Ordinal)
+                )
+            )
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private void CollectComments(SyntaxNode node)
     {

@@ -230,6 +230,29 @@ public sealed partial class TableReader
         context.Report(at, Join(path, key), message);
     }
 
+    /// <summary>Reports two keys that stand the wrong way round. A value that was faulty itself (NaN) passes.</summary>
+    /// <param name="smaller">The key that must not be the larger.</param>
+    /// <param name="smallerValue">Its value.</param>
+    /// <param name="larger">The other key.</param>
+    /// <param name="largerValue">Its value.</param>
+    public void InOrder(string smaller, double smallerValue, string larger, double largerValue)
+    {
+        if (smallerValue > largerValue)
+        {
+            string at = Has(smaller) ? smaller : larger;
+            Fault(
+                at,
+                Words.Format(
+                    "diagnostic.order",
+                    Told(smaller),
+                    smallerValue,
+                    Told(larger),
+                    largerValue
+                )
+            );
+        }
+    }
+
     private static string Quoted(IEnumerable<string> names) =>
         string.Join(", ", names.Select(name => $"\"{name}\""));
 

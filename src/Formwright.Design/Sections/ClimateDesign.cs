@@ -14,11 +14,15 @@ public sealed record ClimateDesign(
     double WetPercent
 )
 {
-    internal static ClimateDesign Read(TableReader table) =>
-        new(
+    internal static ClimateDesign Read(TableReader table)
+    {
+        ClimateDesign climate = new(
             table.Number("temperature", 20, -10, 60, "°C"),
             table.Number("shop_humidity", 45, 5, 95, "%"),
             table.Number("dry_humidity", 35, 5, 95, "%"),
             table.Number("wet_humidity", 65, 5, 95, "%")
         );
+        table.InOrder("dry_humidity", climate.DryPercent, "wet_humidity", climate.WetPercent);
+        return climate;
+    }
 }

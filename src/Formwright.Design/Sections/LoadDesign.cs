@@ -30,7 +30,7 @@ public sealed record LoadDesign(
             }
         }
 
-        return new(
+        LoadDesign load = new(
             table.Number("join_rotation", 0.05, -1, 1, "°"),
             table.Number("creep", 0.2, 0, 3, ""),
             rise,
@@ -38,5 +38,7 @@ public sealed record LoadDesign(
             table.Number("tension_least", 220, 0, 2000, "N"),
             table.Number("tension_most", 450, 0, 2000, "N")
         );
+        table.InOrder("tension_least", load.TensionLeastN, "tension_most", load.TensionMostN);
+        return load;
     }
 }

@@ -44,7 +44,7 @@ public sealed record SaddleDesign(
             );
         }
 
-        return new(
+        SaddleDesign saddle = new(
             table.Length("height", 10, 1, 30),
             bass,
             treble,
@@ -59,5 +59,8 @@ public sealed record SaddleDesign(
             table.Number("break_least", 10, 0, 90, "°"),
             table.Number("break_most", 40, 0, 90, "°")
         );
+        table.InOrder("least", saddle.LeastMm, "most", saddle.MostMm);
+        table.InOrder("break_least", saddle.BreakLeastDeg, "break_most", saddle.BreakMostDeg);
+        return saddle;
     }
 }

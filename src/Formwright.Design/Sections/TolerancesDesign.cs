@@ -68,7 +68,7 @@ public sealed record TolerancesDesign(
 
         return new(
             of,
-            table.Whole("builds", 100_000, 1000, 100_000_000),
+            table.Whole("builds", 100_000, 1000, 2_000_000),
             table.Whole("seed", 1, 0, int.MaxValue)
         );
     }

@@ -76,7 +76,7 @@ internal sealed class UnknownFigures(
         ChainFigures f = model.Figures;
         double nut = f.FingerboardNutMm;
         double join = f.FingerboardJoinMm;
-        return unknown switch
+        (double least, double most) = unknown switch
         {
             Unknown.Ramp => (limits.RampMm.Least - f.RampMm, limits.RampMm.Most - f.RampMm),
             Unknown.Dome => (
@@ -100,6 +100,9 @@ internal sealed class UnknownFigures(
                 limits.ActionMm.Most - Math.Max(f.ActionBassMm, f.ActionTrebleMm)
             ),
         };
+
+        // Out of its limits at both ends as it is: no move brings all of it back.
+        return least <= most ? (least, most) : (0, 0);
     }
 
     /// <summary>Its keys in the design file, moved by what is asked and by what can be made.</summary>

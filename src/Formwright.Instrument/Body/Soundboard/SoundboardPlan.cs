@@ -40,7 +40,8 @@ public sealed record SoundboardPlan(
         ArgumentNullException.ThrowIfNull(dome);
         ArgumentNullException.ThrowIfNull(timber);
         double hole = design.Soundhole.RadiusMm;
-        double area = outline.AreaMm2 - (Math.PI * hole * hole);
+        // A soundhole larger than the board is a finding of the outline; here it only must not turn the area round.
+        double area = Math.Max(1, outline.AreaMm2 - (Math.PI * hole * hole));
         double density = Timber.Of(design.Wood.Braces).DensityKgPerM3;
         Draft[] drafts = [.. Bars(design, outline), .. Layout(design, outline), .. Own(design)];
         Brace[] braces = [.. drafts.Select(draft => Finished(draft, drafts, dome, density))];

@@ -13,7 +13,10 @@ namespace Formwright.Curves;
 public static class Offset
 {
     /// <summary>The trimmed offset of a chain: every place of it is at the distance from the chain and none is nearer.</summary>
-    /// <param name="source">Open or closed. An open one gets no caps: its offset is that of its own normals.</param>
+    /// <param name="source">
+    /// Open, or closed and then without crossing itself. An open one gets no caps: its offset is that of its own normals, less what comes
+    /// too near to any part of it on either side.
+    /// </param>
     /// <param name="distanceMm">To the left of the chain's direction when positive, to the right when negative, mm; not 0.</param>
     /// <exception cref="ArgumentException">The distance is 0 or not a number.</exception>
     public static OffsetResult Of(Chain source, double distanceMm)

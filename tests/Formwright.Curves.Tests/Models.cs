@@ -76,7 +76,15 @@ internal static class Models
         from angle in Gen.Double[-3, 3]
         from bends in Gen.Double[-0.02, 0.02].Array[2, 6]
         from lengths in Gen.Double[5, 120].Array[5]
-        select Chained(angle, bends, lengths);
+        select Chained(angle, bends, lengths, []);
+
+    /// <summary>The same with corners.</summary>
+    internal static readonly Gen<Chain> Cornered =
+        from angle in Gen.Double[-3, 3]
+        from bends in Gen.Double[-0.02, 0.02].Array[2, 6]
+        from lengths in Gen.Double[5, 120].Array[5]
+        from corners in Gen.Double[-1.5, 1.5].Array[5]
+        select Chained(angle, bends, lengths, corners);
 
     internal static string Show(Chain chain) =>
         string.Join(
@@ -86,7 +94,7 @@ internal static class Models
             )
         );
 
-    private static Chain Chained(double angle, double[] bends, double[] lengths)
+    private static Chain Chained(double angle, double[] bends, double[] lengths, double[] corners)
     {
         List<EulerSegment> segments = [];
         Point at = new(17, -5);
@@ -101,7 +109,8 @@ internal static class Models
                 length
             );
             segments.Add(segment);
-            (at, angle) = (segment.End.Position, segment.EndAngle);
+            double corner = i <= corners.Length ? corners[i - 1] : 0;
+            (at, angle) = (segment.End.Position, segment.EndAngle + corner);
         }
 
         return new Chain(segments);

@@ -145,15 +145,66 @@ public sealed class OffsetTests
 
     [Fact]
     public void Random_open_chains_pass_the_validator() =>
-        (from chain in Models.Chains from d in Distances select (chain, d)).Sample(
+        (
+            from smooth in Models.Chains
+            from cornered in Models.Cornered
+            from isSmooth in Gen.Bool
+            from d in Distances
+            select (chain: isSmooth ? smooth : cornered, d)
+        ).Sample(
             given =>
             {
                 OffsetResult result = Offset.Of(given.chain, given.d);
-                Assert.Empty(result.Problems);
+                Assert.True(
+                    result.Problems.Count == 0,
+                    $"{given.d:R}: {string.Join(", ", result.Problems)} {Models.Show(given.chain)}"
+                );
                 Audited(given.chain, given.d, result);
             },
-            iter: 100
+            iter: 200
         );
+
+    /// <summary>
+    /// Offsets a hair less or more than the radius of a bout or the waist: the tail of the swallow is cut off however small it is.
+    /// </summary>
+    [Fact]
+    public void Offsets_at_the_radius_pass_the_validator() =>
+        (
+            from features in Models.Sensible
+            from turn in Gen.Int[0, 2]
+            from exponent in Gen.Double[-9, -0.5]
+            from isMore in Gen.Bool
+            select (features, turn, share: Math.Pow(10, exponent) * (isMore ? 1 : -1))
+        ).Sample(
+            given =>
+            {
+                Outline outline = Models.Of(given.features);
+                double d = (1 + given.share) / outline.Turns[given.turn].CurvaturePerMm;
+                OffsetResult result = Offset.Of(outline.Closed, d);
+                Assert.Empty(result.Problems);
+                Audited(outline.Closed, d, result, 8);
+            },
+            iter: 150
+        );
+
+    [Fact]
+    public void A_tail_of_a_few_nanometres_is_cut_off()
+    {
+        OutlineFeatures features = new(
+            370,
+            new(84.7833853779698, 203.43236172360182),
+            new(153.90196915379707, 181.629077680011),
+            new(259.7444453442414, 277.5)
+        )
+        {
+            HeelFlatMm = 1.4209750466393587E-38,
+        };
+        Chain closed = Models.Of(features).Closed;
+        OffsetResult result = Offset.Of(closed, 3261 / 56.0);
+        Assert.Empty(result.Problems);
+        Assert.True(Assert.Single(result.Paths).IsClosed);
+        Audited(closed, 3261 / 56.0, result);
+    }
 
     [Fact]
     public void Arcs_of_offsets_keep_the_distance_within_their_error() =>
@@ -250,7 +301,7 @@ public sealed class OffsetTests
         Assert.True(audit.TooNearMm < 2e-6, $"{d}: too near {audit} {Models.Show(source)}");
         Assert.True(audit.TooFarMm < 1e-7, $"{d}: too far {audit}");
         // The sagitta of a sample in the tightest offsets, whose radius may be near 0.
-        Assert.True(audit.MissedMm < 0.1 * spacing, $"{d}: missed {audit} {Models.Show(source)}");
+        Assert.True(audit.MissedMm < 0.2 * spacing, $"{d}: missed {audit} {Models.Show(source)}");
     }
 
     private static double[] Lengths(OffsetResult result) =>

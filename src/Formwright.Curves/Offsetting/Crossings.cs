@@ -8,9 +8,13 @@ internal sealed class Crossings
 {
     private const double LargestTurn = 0.5;
     private const double NearlyStraight = 0.05;
+
+    /// <summary>Lines that meet at less than this have no crossing to rounding.</summary>
+    private const double ParallelRad = 1e-9;
     private const int Deepest = 40;
     private const int MostWork = 200_000;
     private const double SameMm = 1e-7;
+    private const double MetMm = 1e-11;
 
     private readonly List<Strand> strands;
     private readonly List<Piece> pieces = [];
@@ -110,7 +114,9 @@ internal sealed class Crossings
     {
         Point centre = strands[circle.Strand].Spans[0].Segment.Start;
         OffsetSpan span = strands[piece.Strand].Spans[piece.Span];
-        return !span.IsCorner
+        bool isCircle = strands[circle.Strand] is { IsClosed: true, IsCutter: true };
+        return isCircle
+            && !span.IsCorner
             && (
                 (IsFirst(piece) && span.Segment.PositionAt(span.From) == centre)
                 || (
@@ -131,9 +137,16 @@ internal sealed class Crossings
         bool isSimple =
             a.Bend <= NearlyStraight
             && b.Bend <= NearlyStraight
-            && between > a.Bend + b.Bend + 1e-6;
+            && between > a.Bend + b.Bend + ParallelRad;
         if ((isSimple && Meet(a, b)) || depth >= Deepest)
         {
+            return;
+        }
+
+        if (a.IsSpot && b.IsSpot)
+        {
+            // Both are one place to rounding, as at the tip of a cusp: halving can't part them.
+            Meet(a, b);
             return;
         }
 
@@ -165,6 +178,13 @@ internal sealed class Crossings
             CurvePoint p = one.At(t);
             CurvePoint q = other.At(u);
             Vector miss = q.Position - p.Position;
+            if (miss.Length < MetMm)
+            {
+                // Nearly parallel pieces meet before their parameters settle.
+                isSettled = true;
+                break;
+            }
+
             Vector dp = p.Tangent * Speed(one, p, t);
             Vector dq = q.Tangent * Speed(other, q, u);
             double determinant = dp.Cross(dq);
@@ -264,6 +284,8 @@ internal sealed class Crossings
         internal Box Box { get; }
 
         internal Vector Chord => End - Start;
+
+        internal bool IsSpot => Chord.Length + Thickness < 0.1 * SameMm;
 
         /// <summary>All of the other lies to one side of this one's fat chord, or beyond one of its ends.</summary>
         internal bool IsClearOf(Piece other)

@@ -8,10 +8,14 @@ internal sealed class RawOffset
     /// <summary>A segment shorter than this is left out: its ends are one place.</summary>
     private const double NothingMm = 1e-9;
 
+    /// <summary>Where the offset hardly passes the radius, the tail that is cut off is smaller than this, and the strand goes on.</summary>
+    private const double GapMm = 1e-7;
+
     private readonly Chain source;
     private readonly double distance;
     private readonly List<Strand> strands = [];
     private List<OffsetSpan> current = [];
+    private bool isBroken;
 
     private RawOffset(Chain source, double distance)
     {
@@ -23,61 +27,84 @@ internal sealed class RawOffset
     {
         RawOffset raw = new(source, distance);
         raw.Build();
+        if (!source.IsClosed)
+        {
+            // Round an open end, one side of the source may come near the other: what lies on the other side cuts too.
+            RawOffset other = new(source, -distance);
+            other.Build();
+            raw.strands.AddRange(other.strands.Select(strand => strand with { IsCutter = true }));
+            raw.Cap(source.Start);
+            raw.Cap(source.End);
+        }
+
         return raw.strands;
     }
 
     private void Build()
     {
         int count = source.Segments.Length;
-        bool isWhole = source.IsClosed;
-        bool startsFresh = true;
+        bool startsFresh = false;
         for (int i = 0; i < count; i++)
         {
             if (i > 0)
             {
-                isWhole &= Corner(source.Segments[i - 1], source.Segments[i]);
+                Corner(source.Segments[i - 1], source.Segments[i]);
             }
 
-            isWhole &= Segment(source.Segments[i], i == 0, ref startsFresh);
+            bool isFirst = strands.Count == 0 && current.Count == 0 && !isBroken;
+            Segment(source.Segments[i]);
+            startsFresh |= isFirst && current.Count > 0 && current[0].From == 0;
         }
 
-        bool joins = source.IsClosed && Corner(source.Segments[^1], source.Segments[0]);
-        if (isWhole && joins)
+        if (source.IsClosed)
         {
-            strands.Add(new(current, true, false));
+            Corner(source.Segments[^1], source.Segments[0]);
+            Close(startsFresh);
+        }
+        else
+        {
+            Flush();
+        }
+    }
+
+    /// <summary>Joins the end of the last strand to the start of the first where nothing lies between them.</summary>
+    private void Close(bool startsFresh)
+    {
+        if (current.Count == 0)
+        {
             return;
         }
 
-        if (joins && startsFresh && current.Count > 0 && strands.Count > 0)
+        List<OffsetSpan> first = strands.Count > 0 ? strands[0].Spans : current;
+        bool joins = (!isBroken && startsFresh) || IsGapNothing(current[^1], first[0]);
+        if (!joins)
         {
-            // The first strand goes on where the last one ends.
-            strands[0] = new([.. current, .. strands[0].Spans], false, false);
-            current = [];
+            Flush();
         }
-
-        Break();
-        if (!source.IsClosed)
+        else if (strands.Count == 0)
         {
-            Cap(source.Start);
-            Cap(source.End);
+            strands.Add(new(current, true, false));
+        }
+        else
+        {
+            strands[0] = new([.. current, .. first], false, false);
         }
     }
 
     /// <summary>Adds what a segment gives.</summary>
-    /// <returns>Whether that is one piece from end to end.</returns>
-    private bool Segment(EulerSegment segment, bool isFirst, ref bool startsFresh)
+    private void Segment(EulerSegment segment)
     {
         if (segment.LengthMm < NothingMm)
         {
-            return true;
+            return;
         }
 
         double atStart = 1 - (segment.StartCurvature * distance);
         double atEnd = 1 - (segment.EndCurvature * distance);
         if (atStart > 0 && atEnd > 0)
         {
-            current.Add(new(segment, 0, segment.LengthMm, distance, false));
-            return true;
+            Add(new(segment, 0, segment.LengthMm, distance, false));
+            return;
         }
 
         double cusp = Math.Clamp(
@@ -87,40 +114,51 @@ internal sealed class RawOffset
         );
         if (atStart > 0)
         {
-            current.Add(new(segment, 0, cusp, distance, false));
+            Add(new(segment, 0, cusp, distance, false));
         }
 
-        Break();
-        startsFresh &= !isFirst || atStart > 0;
+        isBroken = true;
         if (atEnd > 0)
         {
-            current.Add(new(segment, cusp, segment.LengthMm, distance, false));
+            Add(new(segment, cusp, segment.LengthMm, distance, false));
         }
-
-        return false;
     }
 
     /// <summary>Rounds an outer corner, breaks at an inner one.</summary>
-    /// <returns>Whether the strand goes on.</returns>
-    private bool Corner(EulerSegment before, EulerSegment after)
+    private void Corner(EulerSegment before, EulerSegment after)
     {
         double kink = Math.IEEERemainder(after.StartAngle - before.EndAngle, 2 * Math.PI);
         if (Math.Abs(kink) <= CurveRun.CornerRad)
         {
-            return true;
+            return;
         }
 
         if (kink * distance > 0)
         {
-            Break();
-            return false;
+            isBroken = true;
         }
-
-        current.Add(new(new(after.Start, before.EndAngle, 0, 0, 0), 0, kink, distance, true));
-        return true;
+        else
+        {
+            Add(new(new(after.Start, before.EndAngle, 0, 0, 0), 0, kink, distance, true));
+        }
     }
 
-    private void Break()
+    /// <summary>Goes on with the strand, or starts a new one after a break; a break across which nothing was lost is none.</summary>
+    private void Add(OffsetSpan span)
+    {
+        if (isBroken && current.Count > 0 && !IsGapNothing(current[^1], span))
+        {
+            Flush();
+        }
+
+        isBroken = false;
+        current.Add(span);
+    }
+
+    private static bool IsGapNothing(OffsetSpan before, OffsetSpan after) =>
+        before.At(before.End).Position.DistanceTo(after.At(0).Position) <= GapMm;
+
+    private void Flush()
     {
         if (current.Count > 0)
         {

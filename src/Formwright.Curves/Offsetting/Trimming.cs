@@ -150,7 +150,11 @@ internal sealed class Trimming
         {
             if (left.Remove(slice))
             {
-                paths.Add(Follow(slice, left, caps, problems));
+                OffsetPath path = Follow(slice, left, caps, problems);
+                if (!path.IsClosed || path.LengthMm > TooNearMm)
+                {
+                    paths.Add(path);
+                }
             }
         }
 

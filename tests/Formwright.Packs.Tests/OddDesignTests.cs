@@ -22,7 +22,12 @@ public sealed class OddDesignTests
         Study study = Study.Of(reading.Design!);
         Assert.All(
             study.Findings,
-            finding => Assert.DoesNotContain("NaN", finding.Message + finding.Cure, StringComparison.Ordinal)
+            finding =>
+                Assert.DoesNotContain(
+                    "NaN",
+                    finding.Message + finding.Cure,
+                    StringComparison.Ordinal
+                )
         );
     }
 }

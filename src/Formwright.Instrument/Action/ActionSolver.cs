@@ -65,6 +65,12 @@ public sealed class ActionSolver(ChainModel model, InstrumentDesign design, doub
             unknowns.Moved(unknown, move).Needed(BuildStage.Strung).SaddleMm - Middle
         );
         (double least, double most) = unknowns.Room(unknown);
+        if (least > most)
+        {
+            // The two ends of a fingerboard already lie outside on different sides.
+            (least, most) = (0, 0);
+        }
+
         double nearest = Math.Clamp(change, least, most);
         bool possible = converged && moves && nearest == change && !measured;
         ChainModel after = Held(unknowns.Moved(unknown, nearest), unknown);

@@ -4,37 +4,65 @@ using Formwright.Instrument.Strings;
 namespace Formwright.Instrument.Action;
 
 /// <summary>Where things stand along and across: what the height chain takes as given.</summary>
-/// <param name="Strings">The strings, bass to treble.</param>
-/// <param name="FretsMm">Places of nut (entry 0) and frets from the nut, mm.</param>
-/// <param name="JoinMm">Place of the join, mm.</param>
-/// <param name="NutMm">Compensated place of the nut for each string, mm.</param>
-/// <param name="SaddleMm">Compensated place of the saddle for each string, mm.</param>
-/// <param name="DomeShares">Soundboard's height at each string's saddle place, over that on the centreline.</param>
-/// <param name="BodyMm">Soundboard's own height at each fret past the join on the centreline, mm; 0 before it.</param>
-/// <param name="NutShares">Place of each string across the fingerboard at the nut: -1/2 at the bass edge of the frame, 1/2 at the treble edge.</param>
-/// <param name="JoinShares">The same at the join.</param>
-/// <param name="Profile">The neck.</param>
-/// <param name="FollowsKink">Whether the fingerboard's top bends at the join.</param>
-/// <param name="SaddleAheadMm">How far the saddle stands ahead of the bridge's middle, mm.</param>
-/// <param name="TieBehindMm">Distance from saddle to tie hole, mm.</param>
-/// <param name="TieHeightMm">Tie hole over the soundboard, mm.</param>
-public sealed record ChainGeometry(
-    StringSet Strings,
-    IReadOnlyList<double> FretsMm,
-    double JoinMm,
-    IReadOnlyList<double> NutMm,
-    IReadOnlyList<double> SaddleMm,
-    IReadOnlyList<double> DomeShares,
-    IReadOnlyList<double> BodyMm,
-    IReadOnlyList<double> NutShares,
-    IReadOnlyList<double> JoinShares,
-    NeckProfile Profile,
-    bool FollowsKink,
-    double SaddleAheadMm,
-    double TieBehindMm,
-    double TieHeightMm
+public sealed class ChainGeometry(
+    StringSet strings,
+    IReadOnlyList<double> fretsMm,
+    double joinMm,
+    IReadOnlyList<double> nutMm,
+    IReadOnlyList<double> saddleMm,
+    IReadOnlyList<double> domeShares,
+    IReadOnlyList<double> bodyMm,
+    IReadOnlyList<double> nutShares,
+    IReadOnlyList<double> joinShares,
+    NeckProfile profile,
+    bool followsKink,
+    double saddleAheadMm,
+    double tieBehindMm,
+    double tieHeightMm
 )
 {
+    /// <summary>The strings, bass to treble.</summary>
+    public StringSet Strings { get; } = strings;
+
+    /// <summary>Places of nut (entry 0) and frets from the nut, mm.</summary>
+    public IReadOnlyList<double> FretsMm { get; } = fretsMm;
+
+    /// <summary>Place of the join, mm.</summary>
+    public double JoinMm { get; } = joinMm;
+
+    /// <summary>Compensated place of the nut for each string, mm.</summary>
+    public IReadOnlyList<double> NutMm { get; } = nutMm;
+
+    /// <summary>Compensated place of the saddle for each string, mm.</summary>
+    public IReadOnlyList<double> SaddleMm { get; } = saddleMm;
+
+    /// <summary>Soundboard's height at each string's saddle place, over that on the centreline.</summary>
+    public IReadOnlyList<double> DomeShares { get; } = domeShares;
+
+    /// <summary>Soundboard's own height at each fret past the join on the centreline, mm; 0 before it.</summary>
+    public IReadOnlyList<double> BodyMm { get; } = bodyMm;
+
+    /// <summary>Place of each string across the fingerboard at the nut: -1/2 at the bass edge of the frame, 1/2 at the treble edge.</summary>
+    public IReadOnlyList<double> NutShares { get; } = nutShares;
+
+    /// <summary>The same at the join.</summary>
+    public IReadOnlyList<double> JoinShares { get; } = joinShares;
+
+    /// <summary>The neck.</summary>
+    public NeckProfile Profile { get; } = profile;
+
+    /// <summary>Whether the fingerboard's top bends at the join.</summary>
+    public bool FollowsKink { get; } = followsKink;
+
+    /// <summary>How far the saddle stands ahead of the bridge's middle, mm.</summary>
+    public double SaddleAheadMm { get; } = saddleAheadMm;
+
+    /// <summary>Distance from saddle to tie hole, mm.</summary>
+    public double TieBehindMm { get; } = tieBehindMm;
+
+    /// <summary>Tie hole over the soundboard, mm.</summary>
+    public double TieHeightMm { get; } = tieHeightMm;
+
     /// <summary>The fret at which the action is read.</summary>
     public const int ActionFret = 12;
 
@@ -42,10 +70,10 @@ public sealed record ChainGeometry(
     public double ActionFretMm => FretsMm[ActionFret];
 
     /// <summary>Nut, frets and stations of the neck up to the join, and the join: where the bent neck is computed.</summary>
-    public Cantilever Beam { get; } = BeamOf(FretsMm, JoinMm, Profile, everyFret: true);
+    public Cantilever Beam { get; } = BeamOf(fretsMm, joinMm, profile, everyFret: true);
 
     /// <summary>The same with no frets but the one at which the action is read: fewer points, for many builds.</summary>
-    public Cantilever SparseBeam { get; } = BeamOf(FretsMm, JoinMm, Profile, everyFret: false);
+    public Cantilever SparseBeam { get; } = BeamOf(fretsMm, joinMm, profile, everyFret: false);
 
     /// <summary>Number of strings.</summary>
     public int Count => Strings.Strings.Count;

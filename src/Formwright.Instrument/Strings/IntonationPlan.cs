@@ -13,11 +13,11 @@ public sealed record IntonationPlan(
 )
 {
     /// <summary>Root mean square over all strings and frets, cents.</summary>
-    public double RmsCents { get; } =
+    public double RmsCents =>
         Math.Sqrt(Strings.Sum(each => each.RmsCents * each.RmsCents) / Strings.Count);
 
     /// <summary>The error furthest from 0 over all strings and frets, cents.</summary>
-    public double WorstCents { get; } = Strings.Select(each => each.WorstCents).MaxBy(Math.Abs);
+    public double WorstCents => Strings.Select(each => each.WorstCents).MaxBy(Math.Abs);
 
     /// <summary>How far the strings' saddle places spread about the line, mm: what the saddle's thickness must hold.</summary>
     public double SaddleSpreadMm(IReadOnlyList<InstrumentString> wires)

@@ -13,11 +13,11 @@ public sealed record StringIntonation(
 )
 {
     /// <summary>Root mean square of the errors at the frets, cents.</summary>
-    public double RmsCents { get; } =
+    public double RmsCents =>
         Cents.Count > 1 ? Math.Sqrt(Cents.Sum(each => each * each) / (Cents.Count - 1)) : 0;
 
     /// <summary>The error furthest from 0, cents.</summary>
-    public double WorstCents { get; } = Cents.MaxBy(Math.Abs);
+    public double WorstCents => Cents.MaxBy(Math.Abs);
 
     /// <summary>The error furthest from 0 up to a fret, cents.</summary>
     public double WorstCentsTo(int fret) => Cents.Take(fret + 1).MaxBy(Math.Abs);

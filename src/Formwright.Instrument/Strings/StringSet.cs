@@ -10,7 +10,7 @@ namespace Formwright.Instrument.Strings;
 public sealed record StringSet(IReadOnlyList<InstrumentString> Strings, double ScaleMm, Hand Hand)
 {
     /// <summary>Sum of all tensions, N.</summary>
-    public double TotalTensionN { get; } = Strings.Sum(each => each.TensionN);
+    public double TotalTensionN => Strings.Sum(each => each.TensionN);
 
     /// <summary>The strings of a design.</summary>
     public static StringSet Of(InstrumentDesign design)

@@ -20,15 +20,6 @@ internal static class WoodChecks
     private static IEnumerable<Finding> Climate(WoodPlan plan, InstrumentDesign design)
     {
         ClimateDesign climate = design.Climate;
-        if (climate.DryPercent > climate.WetPercent)
-        {
-            yield return WoodRules.RangeUpsideDown.Broken(
-                climate.DryPercent,
-                climate.WetPercent,
-                "climate.dry_humidity"
-            );
-        }
-
         if (climate.ShopPercent > plan.DampestGluePercent)
         {
             yield return WoodRules.GluedTooDamp.Broken(

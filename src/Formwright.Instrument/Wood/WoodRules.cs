@@ -7,7 +7,6 @@ public static class WoodRules
 {
     public static readonly Rule OutOfRange = Of("wood.moisture-out-of-range", Severity.Note, "%");
     public static readonly Rule GluedTooDamp = Of("wood.glued-too-damp", Severity.Warn, "%");
-    public static readonly Rule RangeUpsideDown = Of("wood.range-upside-down", Severity.Stop, "%");
     public static readonly Rule TestsDiffer = Of("wood.tests-differ", Severity.Warn, "%");
     public static readonly Rule TapNotFitted = Of("wood.tap-not-fitted", Severity.Warn, "Hz");
     public static readonly Rule ShortSpan = Of("wood.short-span", Severity.Note, "");

@@ -152,7 +152,7 @@ public sealed class NeckAndActionTests
     [InlineData("action.ramp-below-datum", "[neck]\nramp = -0.5\n")]
     [InlineData("action.dome-beyond-board", "[dome]\nheight = 10\n[workboard]\nthickness = 12\n")]
     [InlineData("action.tension-high", "[load]\ntension_most = 300\n")]
-    [InlineData("action.tension-low", "[load]\ntension_least = 500\n")]
+    [InlineData("action.tension-low", "[load]\ntension_least = 500\ntension_most = 900\n")]
     [InlineData("action.kink", "[neck]\nramp = 1.5\n[fingerboard]\nfollows_kink = true\n")]
     [InlineData(
         "action.fingerboard-thin",

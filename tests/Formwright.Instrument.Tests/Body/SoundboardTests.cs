@@ -158,7 +158,6 @@ public sealed class SoundboardTests
     [InlineData("[head]\nwidth_nut = 50", "body.head-too-narrow")]
     [InlineData("[head]\npost_below_face = 7", "body.post-out-of-wood")]
     [InlineData("[climate]\nshop_humidity = 70", "wood.glued-too-damp")]
-    [InlineData("[climate]\ndry_humidity = 70", "wood.range-upside-down")]
     [InlineData("[climate]\ndry_humidity = 20", "wood.moisture-out-of-range")]
     [InlineData("[wood.soundboard]\nspecies = \"european-spruce\"", "wood.from-memory")]
     [InlineData("[board_test]\nlength=550\nwidth=200\nthickness=4\nmass=90", "wood.odd-density")]

@@ -11,6 +11,7 @@ namespace Formwright.Design.Sections;
 /// <param name="NeckWidthMm">Width of the neck part of the board, mm.</param>
 /// <param name="BeyondNutMm">How far the board reaches past the nut, for the head, mm.</param>
 /// <param name="JoinRadiusMm">Radius where the neck part runs into the body part, mm.</param>
+/// <param name="RampToleranceMm">How far the ramp may be off at the nut before the board is seen to, mm.</param>
 public sealed record WorkboardDesign(
     double MarginMm,
     double ThicknessMm,
@@ -19,7 +20,8 @@ public sealed record WorkboardDesign(
     double ContourStepMm,
     double NeckWidthMm,
     double BeyondNutMm,
-    double JoinRadiusMm
+    double JoinRadiusMm,
+    double RampToleranceMm
 )
 {
     internal static WorkboardDesign Read(TableReader table) =>
@@ -31,6 +33,7 @@ public sealed record WorkboardDesign(
             table.Length("contour_step", 0.5, 0.05, 5),
             table.Length("neck_width", 110, 30, 300),
             table.Length("beyond_nut", 40, 0, 400),
-            table.Length("join_radius", 40, 0, 200)
+            table.Length("join_radius", 40, 0, 200),
+            table.Length("ramp_tolerance", 0.2, 0.02, 2)
         );
 }

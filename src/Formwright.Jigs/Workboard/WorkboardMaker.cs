@@ -85,24 +85,36 @@ public static class WorkboardMaker
     private static List<GapRow> Gaps(Guitar guitar, Relief relief)
     {
         double join = guitar.JoinMm;
-        double ramp = guitar.Design.Neck.RampMm;
-        List<GapRow> rows = [new("nut", 0, ramp)];
+        List<GapRow> rows = [OnRamp(guitar, "nut", 0)];
         for (int fret = 1; fret < guitar.Design.Identity.JoinFret; fret++)
         {
             double x = guitar.Design.Identity.ScaleMm * (1 - Math.Pow(2, -fret / 12.0));
-            rows.Add(new GapRow($"fret{fret}", x, ramp * (join - x) / join));
+            rows.Add(OnRamp(guitar, $"fret{fret}", x));
         }
 
-        rows.Add(new GapRow("join", join, 0));
+        rows.Add(new GapRow("join", join, 0, 0));
+        double within = GapTolerance.InRelief(relief.ClearanceMm);
         for (int i = 0; i < guitar.Design.HarmonicBars.Count; i++)
         {
             double at = guitar.Design.HarmonicBars[i].AtMm;
-            rows.Add(new GapRow($"bar{i + 1}", join + at, relief.Shape.HeightAt(new Point(at, 0))));
+            double depth = relief.Shape.HeightAt(new Point(at, 0));
+            rows.Add(new GapRow($"bar{i + 1}", join + at, depth, within));
         }
 
-        rows.Add(new GapRow("deepest", join + relief.Deepest.X, relief.DeepestMm));
-        rows.Add(new GapRow("tail", guitar.TailMm, 0));
+        rows.Add(new GapRow("deepest", join + relief.Deepest.X, relief.DeepestMm, within));
+        rows.Add(new GapRow("tail", guitar.TailMm, 0, 0));
         return [.. rows.OrderBy(row => row.XMm)];
+    }
+
+    private static GapRow OnRamp(Guitar guitar, string place, double x)
+    {
+        double share = (guitar.JoinMm - x) / guitar.JoinMm;
+        return new GapRow(
+            place,
+            x,
+            guitar.Design.Neck.RampMm * share,
+            GapTolerance.OnRamp(guitar.Design.Workboard.RampToleranceMm, share)
+        );
     }
 
     private static IEnumerable<Finding> Check(Guitar guitar, Relief relief)

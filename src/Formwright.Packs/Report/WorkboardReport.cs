@@ -17,6 +17,13 @@ public sealed record WorkboardReport(
         new(
             plan.RampMm,
             plan.Relief.DeepestMm,
-            [.. plan.GapTable.Select(row => new GapReport(row.Place, row.XMm, row.GapMm))]
+            [
+                .. plan.GapTable.Select(row => new GapReport(
+                    row.Place,
+                    row.XMm,
+                    row.GapMm,
+                    row.ToleranceMm
+                )),
+            ]
         );
 }

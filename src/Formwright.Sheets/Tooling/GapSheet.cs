@@ -53,7 +53,8 @@ internal static class GapSheet
         [
             new(SheetsWords.Of["column.place"]),
             new(SheetsWords.Of["column.from-nut"], Align.Right, 26),
-            new(SheetsWords.Of["column.gap"], Align.Right, 22) { Strong = true },
+            new(SheetsWords.Of["column.gap"], Align.Right, 18) { Strong = true },
+            new("±", Align.Right, 12),
         ];
         if (withBlanks)
         {
@@ -72,6 +73,7 @@ internal static class GapSheet
                             row.PlaceName,
                             Figures.Fixed(row.XMm, 1),
                             Figures.Fixed(row.GapMm, 2),
+                            row.IsRest ? "" : Figures.Fixed(row.ToleranceMm, 2),
                             .. blanks,
                         ]
                 ),

@@ -11,12 +11,11 @@ public sealed record GapRow(string Place, double XMm, double GapMm, double Toler
     public bool IsRest => Place is "join" or "tail";
 
     /// <summary>The place in the reader's words.</summary>
-    public string PlaceName
+    public string PlaceName => NameOf(Place);
+
+    internal static string NameOf(string place)
     {
-        get
-        {
-            string word = Place.TrimEnd([.. "0123456789"]);
-            return JigsWords.Of.Format($"gap.{word}", Place[word.Length..]);
-        }
+        string word = place.TrimEnd([.. "0123456789"]);
+        return JigsWords.Of.Format($"gap.{word}", place[word.Length..]);
     }
 }

@@ -52,9 +52,8 @@ internal static class GapSheet
         List<Column> columns =
         [
             new(SheetsWords.Of["column.place"]),
-            new(SheetsWords.Of["column.from-nut"], Align.Right, 26),
-            new(SheetsWords.Of["column.gap"], Align.Right, 18) { Strong = true },
-            new("±", Align.Right, 12),
+            new(SheetsWords.Of["column.from-nut"], Align.Right, 24),
+            new(SheetsWords.Of["column.gap"], Align.Right, 24) { Strong = true },
         ];
         if (withBlanks)
         {
@@ -72,8 +71,9 @@ internal static class GapSheet
                         [
                             row.PlaceName,
                             Figures.Fixed(row.XMm, 1),
-                            Figures.Fixed(row.GapMm, 2),
-                            row.IsRest ? "" : Figures.Fixed(row.ToleranceMm, 2),
+                            row.IsRest
+                                ? Figures.Fixed(row.GapMm, 2)
+                                : $"{Figures.Fixed(row.GapMm, 2)} ± {Figures.Fixed(row.ToleranceMm, 2)}",
                             .. blanks,
                         ]
                 ),

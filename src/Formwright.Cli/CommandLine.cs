@@ -80,6 +80,7 @@ public static class CommandLine
             CheckCommand.Make(streams),
             ReportCommand.Make(streams),
             SolveCommand.Make(streams),
+            BoardCheckCommand.Make(streams),
             PackCommand.Make(streams),
             ServeCommand.Make(streams),
         };

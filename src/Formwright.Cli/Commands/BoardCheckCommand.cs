@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Formwright.Drawing;
 using Formwright.Jigs.BoardChecks;
 using Formwright.Packs;
 using Formwright.Sheets;

@@ -28,14 +28,14 @@ public sealed record PlateBrace
     {
         ArgumentNullException.ThrowIfNull(stations);
         Stations = [.. stations];
-        WidthMm = Check.Positive(widthMm);
-        ModulusMpa = Check.Positive(modulusMpa);
-        ShearMpa = Check.NotNegative(shearMpa);
-        DensityKgM3 = Check.NotNegative(densityKgM3);
-        OffsetMm = offsetMm is double offset ? Check.Finite(offset) : null;
+        WidthMm = Guard.Positive(widthMm);
+        ModulusMpa = Guard.Positive(modulusMpa);
+        ShearMpa = Guard.NotNegative(shearMpa);
+        DensityKgM3 = Guard.NotNegative(densityKgM3);
+        OffsetMm = offsetMm is double offset ? Guard.Finite(offset) : null;
         for (int i = 0; i < Stations.Length; i++)
         {
-            Check.NotNegative(Stations[i].HeightMm);
+            Guard.NotNegative(Stations[i].HeightMm);
             if (
                 !Stations[i].At.IsFinite
                 || (i > 0 && !(Stations[i].At.DistanceTo(Stations[i - 1].At) > 0))
@@ -75,7 +75,7 @@ public sealed record PlateBrace
     /// </summary>
     public static double TorsionConstant(double widthMm, double heightMm)
     {
-        double b = Math.Min(Check.NotNegative(widthMm), Check.NotNegative(heightMm));
+        double b = Math.Min(Guard.NotNegative(widthMm), Guard.NotNegative(heightMm));
         double a = Math.Max(widthMm, heightMm);
         if (b == 0)
         {

@@ -32,9 +32,9 @@ public sealed record PlateLoad(
         double thicknessMm
     )
     {
-        Check.NotNegative(tensionN);
-        Check.NotNegative(heightMm);
-        Check.Positive(thicknessMm);
+        Guard.NotNegative(tensionN);
+        Guard.NotNegative(heightMm);
+        Guard.Positive(thicknessMm);
         return new(
             bridge,
             0,

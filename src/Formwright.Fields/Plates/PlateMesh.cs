@@ -136,7 +136,7 @@ public sealed class PlateMesh
         ArgumentNullException.ThrowIfNull(rim);
         ArgumentNullException.ThrowIfNull(holes);
         ArgumentNullException.ThrowIfNull(lines);
-        Check.Positive(edgeLengthMm);
+        Guard.Positive(edgeLengthMm);
         return Of(
             new MeshPoints(LoopsOf(rim, holes), new MeshLines(lines), edgeLengthMm),
             curvedRim

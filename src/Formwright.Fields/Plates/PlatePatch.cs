@@ -22,9 +22,9 @@ public sealed record PlatePatch
     {
         ArgumentNullException.ThrowIfNull(wood);
         Corners = ConvexPolygon.Checked(corners);
-        ThicknessMm = Check.Positive(thicknessMm);
+        ThicknessMm = Guard.Positive(thicknessMm);
         Wood = wood;
-        GrainAngleRad = Check.Finite(grainAngleRad);
+        GrainAngleRad = Guard.Finite(grainAngleRad);
         IsOutside = isOutside;
     }
 
@@ -48,7 +48,7 @@ public sealed record PlatePatch
         PlateWood wood
     )
     {
-        var half = new Vector(Check.Positive(widthMm) / 2, Check.Positive(lengthMm) / 2);
+        var half = new Vector(Guard.Positive(widthMm) / 2, Guard.Positive(lengthMm) / 2);
         Point[] corners =
         [
             middle - half,

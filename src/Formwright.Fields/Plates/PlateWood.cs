@@ -17,11 +17,11 @@ public sealed record PlateWood
         double densityKgM3
     )
     {
-        AlongMpa = Check.Positive(alongMpa);
-        AcrossMpa = Check.Positive(acrossMpa);
-        ShearMpa = Check.Positive(shearMpa);
-        Poisson = Check.Finite(poisson);
-        DensityKgM3 = Check.Positive(densityKgM3);
+        AlongMpa = Guard.Positive(alongMpa);
+        AcrossMpa = Guard.Positive(acrossMpa);
+        ShearMpa = Guard.Positive(shearMpa);
+        Poisson = Guard.Finite(poisson);
+        DensityKgM3 = Guard.Positive(densityKgM3);
         if (!(poisson * poisson * acrossMpa < alongMpa))
         {
             throw new ArgumentOutOfRangeException(

@@ -9,13 +9,15 @@ namespace Formwright.Design.Sections;
 /// <param name="UpperBout">Widest place above the waist.</param>
 /// <param name="Waist">Narrowest place.</param>
 /// <param name="LowerBout">Widest place below the waist.</param>
+/// <param name="Curve">The run of the curve between them, where it was traced; null for the fairest one.</param>
 public sealed record OutlineDesign(
     double BodyLengthMm,
     double HeelFlatMm,
     double TailFlatMm,
     BoutDesign UpperBout,
     BoutDesign Waist,
-    BoutDesign LowerBout
+    BoutDesign LowerBout,
+    OutlineCurveDesign? Curve = null
 )
 {
     internal static OutlineDesign Read(TableReader table) =>
@@ -25,6 +27,7 @@ public sealed record OutlineDesign(
             table.Length("tail_flat", 0, 0, 400),
             BoutDesign.Read(table.Table("upper_bout")),
             BoutDesign.Read(table.Table("waist")),
-            BoutDesign.Read(table.Table("lower_bout"))
+            BoutDesign.Read(table.Table("lower_bout")),
+            OutlineCurveDesign.Read(table.Table("curve"))
         );
 }

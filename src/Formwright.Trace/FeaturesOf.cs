@@ -8,8 +8,8 @@ public static class FeaturesOf
     /// <summary>A turn of the half width counts when it changes by more than this share of the largest to both sides (tuned).</summary>
     private const double Prominence = 0.005;
 
-    /// <summary>A piece is straight when it leaves a line by less than this, mm.</summary>
-    private const double StraightMm = 0.05;
+    /// <summary>A curve has left a line when it is this far from it, mm (tuned: above the usual tolerance, below what a ruler shows).</summary>
+    private const double StraightMm = 0.1;
 
     /// <summary>Shortest half of a flat that is told, mm.</summary>
     private const double ShortestFlatMm = 5;
@@ -57,23 +57,31 @@ public static class FeaturesOf
     private static TracedFeature Feature(ChainPoint place) =>
         new(place.Position.X, 2 * place.Position.Y, place.Curve.RadiusMm);
 
-    /// <summary>Full width of the straight piece at the start of a half: as far as it leaves its tangent by no more than a hair.</summary>
+    /// <summary>
+    /// Full width of the straight piece at the start of a half. Beyond a flat the bend grows evenly, so that the curve leaves the line by
+    /// the cube of the way: where it has left it eightfold it is twice as far from the flat's end. A round end leaves it by the square, and
+    /// the same reckoning then gives less than nothing.
+    /// </summary>
     private static double FlatMm(Chain half)
     {
-        CurvePoint start = half.Start;
-        double straight = 0;
-        for (double s = 1; s < half.LengthMm / 4; s += 1)
-        {
-            if (Math.Abs((half.At(s).Position - start.Position).Dot(start.Normal)) > StraightMm)
-            {
-                break;
-            }
+        double near = LeavesAt(half, StraightMm);
+        double far = LeavesAt(half, 8 * StraightMm);
+        double end = (2 * near) - far;
+        return end > ShortestFlatMm ? 2 * end : 0;
+    }
 
-            straight = s;
+    private static double LeavesAt(Chain half, double mm)
+    {
+        CurvePoint start = half.Start;
+        double s = 0;
+        while (
+            s < half.LengthMm / 2
+            && Math.Abs((half.At(s).Position - start.Position).Dot(start.Normal)) < mm
+        )
+        {
+            s += 0.25;
         }
 
-        // A round end leaves its tangent too, only sooner: it is a flat when it is far longer than its own roundness explains.
-        double round = Math.Sqrt(2 * StraightMm * half.LengthMm / Math.PI);
-        return straight > Math.Max(ShortestFlatMm, 2 * round) ? 2 * straight : 0;
+        return s;
     }
 }

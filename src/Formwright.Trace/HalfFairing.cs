@@ -64,10 +64,11 @@ internal sealed class HalfFairing(TraceFile file, TraceOptions options, AlignedT
         }
 
         Vector home = new(-closed.HeelU, 0);
+        OutlineFeatures? plain = Plain(fit, target);
         return new TraceResult(
             file,
             fair,
-            FeaturesOf.Outline(fair),
+            Features(fair, plain),
             [.. bumps.OrderByDescending(bump => bump.TurnDeg)],
             floor,
             aligned.Alignment,
@@ -78,6 +79,7 @@ internal sealed class HalfFairing(TraceFile file, TraceOptions options, AlignedT
             [.. (aligned.Bass ?? []).Select(p => new Point(p.X - closed.HeelU, -p.Y))]
         )
         {
+            Plain = plain,
             Unsure = Unsure(fit, sides, closed.HeelU),
         };
     }
@@ -148,6 +150,48 @@ internal sealed class HalfFairing(TraceFile file, TraceOptions options, AlignedT
             count > 0 ? Math.Sqrt(sum / count) : 0,
             most
         );
+    }
+
+    /// <summary>The features of the fair outline; where an outline with flats is all there is to say of it, the flats are that one's.</summary>
+    private static TracedFeatures Features(Outline fair, OutlineFeatures? plain)
+    {
+        TracedFeatures read = FeaturesOf.Outline(fair);
+        return plain is null
+            ? read
+            : read with
+            {
+                HeelFlatMm = plain.HeelFlatMm,
+                TailFlatMm = plain.TailFlatMm,
+                HeelRadiusMm =
+                    plain.HeelFlatMm > 0 ? double.PositiveInfinity : fair.Half.Start.RadiusMm,
+                TailRadiusMm =
+                    plain.TailFlatMm > 0 ? double.PositiveInfinity : fair.Half.End.RadiusMm,
+            };
+    }
+
+    /// <summary>The features of a shape that a design can state, where its outline stays within the tolerance of the fair curve.</summary>
+    private OutlineFeatures? Plain(FairFit fit, GridCurve target)
+    {
+        if (
+            fit.Candidate.Prior is not { } prior
+            || prior.Features.HeelRadiusMm is not null
+            || prior.Features.TailRadiusMm is not null
+        )
+        {
+            return null;
+        }
+
+        GridCurve shape = prior.ToGrid(target.Last);
+        int hint = 0;
+        foreach (Point place in target.Places)
+        {
+            if (Math.Abs(shape.Foot(place, ref hint).Distance) > options.ToleranceMm)
+            {
+                return null;
+            }
+        }
+
+        return prior.Features;
     }
 
     /// <summary>Half widths of both fair curves at even stations.</summary>

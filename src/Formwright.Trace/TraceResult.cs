@@ -30,6 +30,12 @@ public sealed record TraceResult(
     IReadOnlyList<Point> Bass
 )
 {
+    /// <summary>
+    /// Features whose fairest curve meets the trace within the tolerance, bumps left out: then they are all there is to say of the
+    /// outline. Null where the trace runs otherwise between its bouts.
+    /// </summary>
+    public OutlineFeatures? Plain { get; init; }
+
     /// <summary>Lengths of stretches where the shape is not understood well enough to tell a bump from it; as a rule there are none.</summary>
     public IReadOnlyList<(TraceSide Side, double FromUMm, double ToUMm)> Unsure { get; init; } = [];
 }

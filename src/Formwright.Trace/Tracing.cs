@@ -10,6 +10,20 @@ public static class Tracing
     /// <summary>A known length is met to this share; the scale is set again until then.</summary>
     private const double ScaleShare = 1e-7;
 
+    /// <summary>Reads a file's bytes and makes its trace fair: all in one, for whoever has a file in hand.</summary>
+    /// <param name="bytes">The whole file.</param>
+    /// <param name="name">Its name, for diagnostics; its kind is told by its beginning.</param>
+    /// <param name="options">What the maker says about it.</param>
+    /// <returns>The result, or the diagnostics that say why there is none.</returns>
+    /// <exception cref="ArgumentException">An option is not finite or not above 0.</exception>
+    public static TraceOutcome Run(ReadOnlyMemory<byte> bytes, string name, TraceOptions options)
+    {
+        TraceReading reading = TraceReader.Read(bytes, name);
+        return reading.Succeeded
+            ? Run(reading.File, options)
+            : new TraceOutcome(null, reading.Diagnostics);
+    }
+
     /// <summary>Makes a trace fair.</summary>
     /// <param name="file">A file that was read.</param>
     /// <param name="options">What the maker says about it.</param>

@@ -10,7 +10,7 @@ namespace Formwright.Trace.Aligning;
 /// </summary>
 internal sealed class SymmetryAxis
 {
-    private const int Samples = 360;
+    private const int Samples = 240;
     private const int Directions = 36;
     private const int MostRounds = 25;
 

@@ -112,7 +112,7 @@ internal sealed class CsvReader
             header.MmPerUnit is not null,
             header.MmPerUnit is not null ? "unit.csv" : "unit.csv-mm"
         );
-        return new TraceFile(file, TraceFormat.Csv, layout, unit, sink.Curves, []);
+        return new TraceFile(file, layout, unit, sink.Curves, []);
     }
 
     private void Add(List<CsvRow> block, CsvColumns columns, double mm)

@@ -69,7 +69,7 @@ internal sealed class DxfReader
             Draw(entity, map, entity.Layer, 0);
         }
 
-        return new TraceFile(file, TraceFormat.Dxf, TraceLayout.Drawing, unit, sink.Curves, notes);
+        return new TraceFile(file, TraceLayout.Drawing, unit, sink.Curves, notes);
     }
 
     private void Section()

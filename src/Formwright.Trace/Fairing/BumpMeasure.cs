@@ -78,12 +78,12 @@ internal static class BumpMeasure
             return (find.Height, find.S);
         }
 
-        double[,] a = new double[3, 3];
+        double[][] a = Fitting.DenseSolver.Matrix(3);
         for (int i = 0; i < 3; i++)
         {
             for (int j = 0; j < 3; j++)
             {
-                a[i, j] = moments[i + j];
+                a[i][j] = moments[i + j];
             }
         }
 

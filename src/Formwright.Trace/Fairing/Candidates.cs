@@ -8,7 +8,7 @@ internal static class Candidates
     private const double OutlinePrice = 8;
     private const double RadiiPrice = 5;
     private const double HingePrice = 2;
-    private const double AnyPrice = 10;
+    private const double AnyPrice = 13;
     private const int FewestSegments = 7;
     private const int MostSegments = 15;
 

@@ -46,8 +46,15 @@ internal sealed record FairFit(
             // The features once more, without the bumps.
             IReadOnlyList<Station[]> clean = [.. best.Sides.Select(side => side.Stations)];
             IReadOnlyList<ShapePrior> cleaner = ShapePrior.Of(best.Sides[0].Curve, clean, noise);
-            FairFit? again = Cheapest(halves, cleaner, stations, smallestMm);
-            best = again?.Price <= best.Price + 0.5 ? again : best;
+            FairFit? again = Cheapest(
+                halves,
+                cleaner,
+                stations,
+                smallestMm,
+                best.Price + 0.5,
+                onlyPriors: true
+            );
+            best = again ?? best;
         }
 
         return best;
@@ -57,7 +64,9 @@ internal sealed record FairFit(
         IReadOnlyList<FollowedHalf> halves,
         IReadOnlyList<ShapePrior> priors,
         IReadOnlyList<Station[]> stations,
-        double smallestMm
+        double smallestMm,
+        double limit = double.PositiveInfinity,
+        bool onlyPriors = false
     )
     {
         GridCurve followed = halves[0].Curve;
@@ -68,39 +77,40 @@ internal sealed record FairFit(
                 priors,
                 followed,
                 stations,
-                () => (best?.Price ?? double.PositiveInfinity) - stiffest
+                () => (best?.Price ?? limit) - stiffest
             )
         )
         {
+            if (onlyPriors && candidate.Prior is null)
+            {
+                break;
+            }
+
             foreach (double usual in WavesMm)
             {
                 double wave = usual * followed.LengthMm / UsualLengthMm;
                 double price = candidate.Price + (2 * followed.LengthMm / wave);
-                if (price >= (best?.Price ?? double.PositiveInfinity))
+                if (price >= (best?.Price ?? limit))
                 {
                     break;
                 }
 
-                List<FairHalf> sides = [];
-                foreach (FollowedHalf half in halves)
-                {
-                    if (
-                        FairHalf.Of(
-                            half,
-                            candidate.Start ?? half.Curve,
+                FairHalf?[] fitted = new FairHalf?[halves.Count];
+                Parallel.For(
+                    0,
+                    halves.Count,
+                    i =>
+                        fitted[i] = FairHalf.Of(
+                            halves[i],
+                            candidate.Start ?? halves[i].Curve,
                             candidate.Shape,
                             wave,
                             smallestMm
-                        ) is
-                        { } fair
-                    )
-                    {
-                        sides.Add(fair);
-                        price += PriceOf(fair) / halves.Count;
-                    }
-                }
-
-                if (sides.Count == halves.Count && price < (best?.Price ?? double.PositiveInfinity))
+                        )
+                );
+                List<FairHalf> sides = [.. fitted.OfType<FairHalf>()];
+                price += sides.Sum(PriceOf) / halves.Count;
+                if (sides.Count == halves.Count && price < (best?.Price ?? limit))
                 {
                     best = new FairFit(sides, candidate, wave, price);
                 }

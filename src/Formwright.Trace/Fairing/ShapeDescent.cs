@@ -131,7 +131,7 @@ internal sealed class ShapeDescent(int steps, IReadOnlyList<Station[]> sides)
     private static double[] Step(double[][] slopes, double[] misfit, double reach, double damping)
     {
         int n = slopes.Length;
-        double[,] a = new double[n, n];
+        double[][] a = DenseSolver.Matrix(n);
         double[] b = new double[n];
         for (int i = 0; i < misfit.Length; i++)
         {
@@ -146,14 +146,14 @@ internal sealed class ShapeDescent(int steps, IReadOnlyList<Station[]> sides)
                 b[p] += trust * slopes[p][i] * misfit[i];
                 for (int q = 0; q < n; q++)
                 {
-                    a[p, q] += trust * slopes[p][i] * slopes[q][i];
+                    a[p][q] += trust * slopes[p][i] * slopes[q][i];
                 }
             }
         }
 
         for (int p = 0; p < n; p++)
         {
-            a[p, p] *= 1 + damping;
+            a[p][p] *= 1 + damping;
         }
 
         return DenseSolver.Solve(a, b) ? b : new double[n];

@@ -8,11 +8,11 @@ namespace Formwright.Trace.Fitting;
 /// </summary>
 internal sealed class ChainDescent
 {
-    private const int GridSteps = 240;
+    private const int GridSteps = 160;
     private const int MostRefusals = 5;
 
     /// <summary>Descent ends when a step gains less than this share.</summary>
-    private const double Rest = 1e-4;
+    private const double Rest = 1e-3;
 
     /// <summary>The end counts as so many places in the cost, its direction on an arm of this length, mm.</summary>
     private const double GapWeight = 50;
@@ -137,8 +137,8 @@ internal sealed class ChainDescent
             grid[i] = i * step;
         }
 
-        double[,] moves = chain.NormalMoves(grid);
-        double[,] a = new double[parameters + 2, parameters + 2];
+        double[][] moves = chain.NormalMoves(grid);
+        double[][] a = DenseSolver.Matrix(parameters + 2);
         double[] b = new double[parameters + 2];
         double[] row = new double[parameters];
         for (int i = 0; i < places.Length; i++)
@@ -152,18 +152,21 @@ internal sealed class ChainDescent
             double at = Feet[i] / step;
             int g = Math.Clamp((int)at, 0, GridSteps - 1);
             double t = at - g;
+            double[] before = moves[g];
+            double[] after = moves[g + 1];
             for (int p = 0; p < parameters; p++)
             {
-                row[p] = ((1 - t) * moves[g, p]) + (t * moves[g + 1, p]);
+                row[p] = before[p] + (t * (after[p] - before[p]));
             }
 
             for (int p = 0; p < parameters; p++)
             {
                 double wp = w * row[p];
                 b[p] += wp * Distances[i];
+                double[] line = a[p];
                 for (int q = 0; q <= p; q++)
                 {
-                    a[p, q] += wp * row[q];
+                    line[q] += wp * row[q];
                 }
             }
         }
@@ -186,7 +189,7 @@ internal sealed class ChainDescent
                     b[p] -= row[p] * lack;
                     for (int q = n + 1; q <= p; q++)
                     {
-                        a[p, q] += row[p] * row[q];
+                        a[p][q] += row[p] * row[q];
                     }
                 }
             }
@@ -194,10 +197,10 @@ internal sealed class ChainDescent
 
         for (int p = 0; p < parameters; p++)
         {
-            a[p, p] += (damping * a[p, p]) + 1e-12;
+            a[p][p] += (damping * a[p][p]) + 1e-12;
             for (int q = 0; q < p; q++)
             {
-                a[q, p] = a[p, q];
+                a[q][p] = a[p][q];
             }
         }
 
@@ -241,7 +244,7 @@ internal sealed class ChainDescent
         return new HalfChain(chain.HeelU, s, kappa);
     }
 
-    private static void Constrain(HalfChain chain, double[,] a, double[] b)
+    private static void Constrain(HalfChain chain, double[][] a, double[] b)
     {
         int n = chain.Count;
         int parameters = (2 * n) + 1;
@@ -261,8 +264,8 @@ internal sealed class ChainDescent
                 dTheta += chain.Kappa[n];
             }
 
-            a[parameters, p] = a[p, parameters] = dy;
-            a[parameters + 1, p] = a[p, parameters + 1] = dTheta;
+            a[parameters][p] = a[p][parameters] = dy;
+            a[parameters + 1][p] = a[p][parameters + 1] = dTheta;
         }
 
         (double y, double angle) = chain.Gap;

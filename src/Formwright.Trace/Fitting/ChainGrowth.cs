@@ -3,7 +3,7 @@ using Formwright.Trace.Fairing;
 
 namespace Formwright.Trace.Fitting;
 
-/// <summary>Chains of more and more segments that fit the stations of a trace, those far away counting for nothing.</summary>
+/// <summary>Chains of more and more segments that fit the stations of a trace by plain least squares.</summary>
 internal sealed class ChainGrowth
 {
     private const int FirstSteps = 30;
@@ -34,7 +34,6 @@ internal sealed class ChainGrowth
             segments
         );
         search.Run(FirstSteps);
-        Trust();
     }
 
     internal HalfChain Chain => search.Chain;
@@ -44,19 +43,5 @@ internal sealed class ChainGrowth
     {
         search.Grow();
         search.Run(MoreSteps);
-        Trust();
-    }
-
-    private void Trust()
-    {
-        double[] sizes = [.. search.Descent.Distances.Select(Math.Abs)];
-        Array.Sort(sizes);
-        double reach = Math.Max(0.1, 4.685 * sizes[(int)(0.8 * sizes.Length)] / 1.2816);
-        for (int i = 0; i < sizes.Length; i++)
-        {
-            search.Descent.Weights[i] = Settling.Trust(search.Descent.Distances[i], reach);
-        }
-
-        search.Run(MoreSteps / 2);
     }
 }

@@ -3,8 +3,20 @@ namespace Formwright.Trace.Fitting;
 /// <summary>Small dense systems.</summary>
 internal static class DenseSolver
 {
+    /// <summary>A square matrix of zeros, by rows.</summary>
+    internal static double[][] Matrix(int size)
+    {
+        double[][] rows = new double[size][];
+        for (int i = 0; i < size; i++)
+        {
+            rows[i] = new double[size];
+        }
+
+        return rows;
+    }
+
     /// <summary>Solves A x = b in place by elimination with row pivots; false when A is singular to rounding.</summary>
-    internal static bool Solve(double[,] a, double[] b)
+    internal static bool Solve(double[][] a, double[] b)
     {
         int n = b.Length;
         for (int k = 0; k < n; k++)
@@ -12,27 +24,23 @@ internal static class DenseSolver
             int pivot = k;
             for (int i = k + 1; i < n; i++)
             {
-                pivot = Math.Abs(a[i, k]) > Math.Abs(a[pivot, k]) ? i : pivot;
+                pivot = Math.Abs(a[i][k]) > Math.Abs(a[pivot][k]) ? i : pivot;
             }
 
-            if (!(Math.Abs(a[pivot, k]) > 1e-300))
+            if (!(Math.Abs(a[pivot][k]) > 1e-300))
             {
                 return false;
             }
 
             if (pivot != k)
             {
-                for (int j = k; j < n; j++)
-                {
-                    (a[k, j], a[pivot, j]) = (a[pivot, j], a[k, j]);
-                }
-
+                (a[k], a[pivot]) = (a[pivot], a[k]);
                 (b[k], b[pivot]) = (b[pivot], b[k]);
             }
 
             for (int i = k + 1; i < n; i++)
             {
-                double factor = a[i, k] / a[k, k];
+                double factor = a[i][k] / a[k][k];
                 if (factor == 0)
                 {
                     continue;
@@ -40,7 +48,7 @@ internal static class DenseSolver
 
                 for (int j = k + 1; j < n; j++)
                 {
-                    a[i, j] -= factor * a[k, j];
+                    a[i][j] -= factor * a[k][j];
                 }
 
                 b[i] -= factor * b[k];
@@ -51,10 +59,10 @@ internal static class DenseSolver
         {
             for (int j = i + 1; j < n; j++)
             {
-                b[i] -= a[i, j] * b[j];
+                b[i] -= a[i][j] * b[j];
             }
 
-            b[i] /= a[i, i];
+            b[i] /= a[i][i];
         }
 
         return true;

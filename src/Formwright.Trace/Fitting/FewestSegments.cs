@@ -13,11 +13,14 @@ internal static class FewestSegments
 {
     private const int Most = 60;
     private const int FirstSteps = 30;
-    private const int MoreSteps = 12;
+    private const int MoreSteps = 10;
     private const int LawsonRounds = 7;
 
     /// <summary>Lawson's rounds are worth it when the largest distance is within this of the tolerance (tuned).</summary>
     private const double NearEnough = 1.7;
+
+    /// <summary>A chain that lacks a node and is still this far off is given up (tuned).</summary>
+    private const double Hopeless = 4;
 
     private static readonly int[] Starts = [7, 10, 14, 20];
 
@@ -92,8 +95,13 @@ internal static class FewestSegments
 
     private static ChainSearch Start(GridCurve curve, int segments)
     {
-        Point[] places = curve.Places.ToArray();
-        double[] feet = [.. places.Select((_, i) => i * curve.StepMm)];
+        // Every other place is enough to fit a chain; the whole curve is measured in the end.
+        int[] taken =
+        [
+            .. Enumerable.Range(0, curve.Last + 1).Where(i => i % 2 == 0 || i == curve.Last),
+        ];
+        Point[] places = [.. taken.Select(i => curve.Places[i])];
+        double[] feet = [.. taken.Select(i => i * curve.StepMm)];
         return new ChainSearch(
             places,
             feet,
@@ -119,15 +127,25 @@ internal static class FewestSegments
         }
 
         ChainDescent.State before = search.Descent.Save();
+        double last = search.LargestMm;
         for (int round = 0; round < LawsonRounds; round++)
         {
             search.Shift();
-            search.Run(4);
-            if (search.LargestMm <= toleranceMm)
+            search.Run(3);
+            double largest = search.LargestMm;
+            if (largest <= toleranceMm)
             {
                 search.EvenWeights();
                 return true;
             }
+
+            // At this pace it won't get there.
+            if (largest - toleranceMm > (LawsonRounds - round) * Math.Max(0, last - largest))
+            {
+                break;
+            }
+
+            last = largest;
         }
 
         search.Descent.Restore(before);
@@ -139,7 +157,7 @@ internal static class FewestSegments
     private static ChainSearch? Spare(ChainSearch search, double toleranceMm)
     {
         HalfChain chain = search.Chain;
-        if (chain.Count < 3)
+        if (chain.Count < 2)
         {
             return null;
         }
@@ -151,10 +169,16 @@ internal static class FewestSegments
                 .Range(1, chain.Count - 1)
                 .OrderBy(j => Math.Abs(Slope(chain, j) - Slope(chain, j - 1)) * Shorter(chain, j)),
         ];
-        foreach (int node in order.Take(3))
+        foreach (int node in order.Take(2))
         {
             ChainSearch other = search.Without(node);
-            other.Run(MoreSteps + 6);
+            other.Run(MoreSteps);
+            if (other.LargestMm > Hopeless * toleranceMm)
+            {
+                continue;
+            }
+
+            other.Run(MoreSteps);
             if (Meets(other, toleranceMm))
             {
                 return other;

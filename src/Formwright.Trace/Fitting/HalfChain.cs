@@ -136,11 +136,11 @@ internal sealed class HalfChain
     /// How a small change of each parameter turns and moves the chain: κ₀ … κₙ, then S₁ … Sₙ. Row i holds the move along the
     /// left normal at arc length <c>grid[i]</c>.
     /// </summary>
-    internal double[,] NormalMoves(ReadOnlySpan<double> grid)
+    internal double[][] NormalMoves(ReadOnlySpan<double> grid)
     {
         int n = Count;
         int parameters = (2 * n) + 1;
-        double[,] moves = new double[grid.Length, parameters];
+        double[][] moves = new double[grid.Length][];
         double[] alongX = new double[parameters];
         double[] alongY = new double[parameters];
         double[] turnBefore = new double[parameters];
@@ -153,12 +153,14 @@ internal sealed class HalfChain
             double step = i == 0 ? 0 : 0.5 * (grid[i] - grid[i - 1]);
             (double sin, double cos) = Math.SinCos(here.Angle);
             (double sinBefore, double cosBefore) = Math.SinCos(before.Angle);
+            double[] row = new double[parameters];
+            moves[i] = row;
             for (int p = 0; p < parameters; p++)
             {
                 // dP = ∫ left(t) dθ dt with left = (-sin θ, cos θ).
                 alongX[p] -= step * ((sinBefore * turnBefore[p]) + (sin * turn[p]));
                 alongY[p] += step * ((cosBefore * turnBefore[p]) + (cos * turn[p]));
-                moves[i, p] = (cos * alongY[p]) - (sin * alongX[p]);
+                row[p] = (cos * alongY[p]) - (sin * alongX[p]);
             }
 
             (turnBefore, turn) = (turn, turnBefore);
@@ -171,7 +173,7 @@ internal sealed class HalfChain
     /// <summary>How y at the end changes with each parameter, the end's own arc length kept: ∫ cos θ dθ ds, by Simpson's rule.</summary>
     internal double[] EndRise()
     {
-        const int Steps = 400;
+        const int Steps = 100;
         double[] rise = new double[(2 * Count) + 1];
         double[] turn = new double[rise.Length];
         double h = LengthMm / Steps;

@@ -37,7 +37,8 @@ internal ref struct SvgPath
         {
             int place = at.At;
             char command = at.TakeLetter();
-            if (isFirst && command is not ('M' or 'm'))
+            bool isKnown = "MmLlHhVvCcSsQqTtAaZz".Contains(command, StringComparison.Ordinal);
+            if (!isKnown || (isFirst && command is not ('M' or 'm')))
             {
                 return place;
             }

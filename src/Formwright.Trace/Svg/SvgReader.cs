@@ -55,7 +55,7 @@ internal sealed class SvgReader
         }
 
         TraceUnit unit = new(mm.X, isStated, isStated ? "unit.svg" : "unit.svg-px");
-        return new TraceFile(file, TraceFormat.Svg, TraceLayout.Drawing, unit, sink.Curves, notes);
+        return new TraceFile(file, TraceLayout.Drawing, unit, sink.Curves, notes);
     }
 
     /// <summary>px in one unit of the view box, along x and y.</summary>

@@ -1,9 +1,0 @@
-namespace Formwright.Trace.Files;
-
-/// <summary>Kinds of files that a trace comes in.</summary>
-public enum TraceFormat
-{
-    Svg,
-    Dxf,
-    Csv,
-}

@@ -16,7 +16,7 @@ public sealed class ReferenceTests
         ["Instrument"] = ["Curves", "Design", "Fields"],
         ["Jigs"] = ["Instrument"],
         ["Drawing"] = ["Curves", "Words"],
-        ["Sheets"] = ["Drawing", "Jigs"],
+        ["Sheets"] = ["Drawing", "Jigs", "Trace"],
         ["Writers"] = ["Drawing"],
         ["Packs"] = ["Sheets", "Writers"],
         ["Trace"] = ["Curves", "Design"],

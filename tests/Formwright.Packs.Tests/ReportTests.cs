@@ -15,6 +15,13 @@ public sealed class ReportTests
             ReportJson.Schema()
         );
 
+    [Fact]
+    public void So_is_that_of_the_commands_about_tracings() =>
+        Approved.CheckFile(
+            Repository.PathOf("docs", "reference", "trace.schema.json"),
+            ReportJson.TraceSchema()
+        );
+
     [Theory]
     [InlineData("heron")]
     [InlineData("dunlin")]

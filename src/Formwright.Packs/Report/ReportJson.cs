@@ -25,8 +25,17 @@ public static class ReportJson
     public static string Write(PackManifest manifest) =>
         JsonSerializer.Serialize(manifest, Options) + "\n";
 
+    /// <summary>What a command about traces prints, as indented JSON.</summary>
+    public static string Write(TraceDocument document) =>
+        JsonSerializer.Serialize(document, Options) + "\n";
+
     /// <summary>JSON Schema of the report, with what each figure is.</summary>
-    public static string Schema()
+    public static string Schema() => Schema(typeof(DesignReport), "Formwright report");
+
+    /// <summary>JSON Schema of what the commands about traces print.</summary>
+    public static string TraceSchema() => Schema(typeof(TraceDocument), "Formwright trace");
+
+    private static string Schema(Type type, string title)
     {
         JsonSchemaExporterOptions exporter = new()
         {
@@ -52,9 +61,9 @@ public static class ReportJson
             },
         };
         JsonObject schema = (JsonObject)
-            ReportJsonContext.Default.Options.GetJsonSchemaAsNode(typeof(DesignReport), exporter);
+            ReportJsonContext.Default.Options.GetJsonSchemaAsNode(type, exporter);
         schema.Insert(0, "$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.Insert(1, "title", "Formwright report");
+        schema.Insert(1, "title", title);
         return schema.ToJsonString(
                 new JsonSerializerOptions { WriteIndented = true, Encoder = Options.Encoder }
             ) + "\n";

@@ -10,4 +10,5 @@ namespace Formwright.Packs.Report;
 )]
 [JsonSerializable(typeof(DesignReport))]
 [JsonSerializable(typeof(PackManifest))]
+[JsonSerializable(typeof(TraceDocument))]
 internal sealed partial class ReportJsonContext : JsonSerializerContext;

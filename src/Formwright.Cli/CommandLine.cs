@@ -82,6 +82,10 @@ public static class CommandLine
             SolveCommand.Make(streams),
             BoardCheckCommand.Make(streams),
             PackCommand.Make(streams),
+            ImportCommand.Make(streams),
+            FairCommand.Make(streams),
+            CompareCommand.Make(streams),
+            AdaptCommand.Make(streams),
             ServeCommand.Make(streams),
         };
         root.Add(language);

@@ -1,10 +1,11 @@
 using System.CommandLine;
 using Formwright.Packs;
 using Formwright.Packs.Report;
+using Formwright.Trace;
 
 namespace Formwright.Cli.Commands;
 
-/// <summary><c>report FILE</c>: every computed figure as JSON on standard output.</summary>
+/// <summary><c>report FILE</c>: every computed figure of a design, or of a tracing, as JSON on standard output.</summary>
 internal static class ReportCommand
 {
     public static Command Make(Streams streams)
@@ -17,6 +18,17 @@ internal static class ReportCommand
 
     private static ExitStatus Run(string file, Streams streams)
     {
+        if (!OutlineFile.IsDesign(file))
+        {
+            if (TraceInput.Run(file, new TraceOptions(), streams) is not { } trace)
+            {
+                return ExitStatus.WrongInput;
+            }
+
+            FairCommand.Tell(trace, json: true, streams);
+            return ExitStatus.Done;
+        }
+
         if (DesignFile.Read(file, streams) is not { } reading)
         {
             return ExitStatus.WrongInput;

@@ -18,7 +18,8 @@ public sealed record Tooling(
 )
 {
     /// <summary>Every part that is cut.</summary>
-    public IEnumerable<Part> Parts => [Workboard.Board, .. Mould.Parts, .. Templates];
+    public IEnumerable<Part> Parts =>
+        [Workboard.Board, .. Workboard.Parts, .. Mould.Parts, .. Templates];
 
     /// <summary>What to see to.</summary>
     public IReadOnlyList<Finding> Findings => [.. Workboard.Findings, .. Mould.Findings];

@@ -1,7 +1,10 @@
+using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
+using Formwright.Jigs.Parts;
+using Formwright.Jigs.Workboard;
 using Formwright.Sheets.Action;
 using Formwright.Sheets.Body;
 using Formwright.Sheets.Outline;
@@ -35,6 +38,7 @@ public static class SheetSet
             .. BodySheets.Of(guitar, body),
             .. TemplateSheets.Of(guitar, tooling),
             WorkboardSheet.Of(guitar, tooling.Workboard),
+            .. ReliefSheets(guitar, tooling.Workboard),
             GapSheet.Of(guitar, tooling.Workboard),
         ];
         if (tooling.Mould.Parts.Count > 0)
@@ -43,6 +47,31 @@ public static class SheetSet
         }
 
         return [.. sheets.Select((named, i) => Numbered(named, i + 1, sheets.Count))];
+    }
+
+    private static IEnumerable<NamedSheet> ReliefSheets(Guitar guitar, WorkboardPlan plan)
+    {
+        if (plan.Spots.Count > 0)
+        {
+            yield return SpotSheet.Of(guitar, plan);
+        }
+
+        if (plan.Relief.Method != ReliefMethod.Carved)
+        {
+            yield return OverlaySheet.Of(guitar, plan);
+        }
+
+        foreach (string id in new[] { "relief-gauge", "support-block" })
+        {
+            Part[] parts =
+            [
+                .. plan.Parts.Where(part => part.Id.StartsWith(id, StringComparison.Ordinal)),
+            ];
+            if (parts.Length > 0)
+            {
+                yield return ProfileSheet.Of(guitar, $"{id}s", parts);
+            }
+        }
     }
 
     private static NamedSheet Numbered(NamedSheet named, int number, int count)

@@ -47,6 +47,33 @@ public sealed class SheetSetTests
         }
     }
 
+    [Theory]
+    [InlineData("cork-overlay", "en")]
+    [InlineData("plywood-overlay", "es")]
+    public void No_sheet_of_an_overlaid_board_has_a_flaw(string method, string language)
+    {
+        CultureInfo before = CultureInfo.CurrentUICulture;
+        try
+        {
+            CultureInfo.CurrentUICulture = new CultureInfo(language);
+            string text = File.ReadAllText(Repository.PathOf("examples", "heron.toml"));
+            text = DesignEdit.Set(text, "workboard.relief", $"\"{method}\"");
+            InstrumentDesign design = DesignText.Parse(text, "heron.toml").Design!;
+            IReadOnlyList<NamedSheet> sheets = Sheets(Instrument.Guitar.Build(design).Guitar!);
+            string[] own = ["workboard", "overlay", "support-blocks", "gaps"];
+            Assert.Equal(own.Length, sheets.Count(named => own.Contains(named.Id)));
+            Assert.Empty(
+                sheets.SelectMany(named =>
+                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
+                )
+            );
+        }
+        finally
+        {
+            CultureInfo.CurrentUICulture = before;
+        }
+    }
+
     [Fact]
     public void A_cut_file_is_the_board_turned_a_quarter_and_never_mirrored()
     {
@@ -90,10 +117,11 @@ public sealed class SheetSetTests
         Assert.All(cut.Holes, hole => Assert.True(hole.Centre.X < 0));
     }
 
-    private static IReadOnlyList<NamedSheet> Sheets(string model)
+    private static IReadOnlyList<NamedSheet> Sheets(string model) => Sheets(Guitar(model));
+
+    private static IReadOnlyList<NamedSheet> Sheets(Guitar guitar)
     {
-        Guitar guitar = Guitar(model);
-        NeckAndAction action = NeckAndAction.Of(guitar);
+        NeckAndAction action = NeckAndAction.Of(guitar, builds: 0);
         return SheetSet.Of(guitar, action, BodyPlan.Of(guitar), Jigs.Tooling.Of(guitar));
     }
 

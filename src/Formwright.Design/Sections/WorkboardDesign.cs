@@ -12,6 +12,10 @@ namespace Formwright.Design.Sections;
 /// <param name="BeyondNutMm">How far the board reaches past the nut, for the head, mm.</param>
 /// <param name="JoinRadiusMm">Radius where the neck part runs into the body part, mm.</param>
 /// <param name="RampToleranceMm">How far the ramp may be off at the nut before the board is seen to, mm.</param>
+/// <param name="OverlayMm">Thickness of the overlay's sheet, mm; a carved board has none.</param>
+/// <param name="SupportBlocks">Whether an overlay has fitted blocks under the harmonic bars.</param>
+/// <param name="SpotStepMm">Step of the grid of holes that are drilled to the depth of the relief before it is carved, mm.</param>
+/// <param name="SpotDiameterMm">Diameter of these holes, mm.</param>
 public sealed record WorkboardDesign(
     double MarginMm,
     double ThicknessMm,
@@ -21,9 +25,16 @@ public sealed record WorkboardDesign(
     double NeckWidthMm,
     double BeyondNutMm,
     double JoinRadiusMm,
-    double RampToleranceMm
+    double RampToleranceMm,
+    double OverlayMm,
+    bool SupportBlocks,
+    double SpotStepMm,
+    double SpotDiameterMm
 )
 {
+    /// <summary>What an overlay puts on the board, mm; 0 for a carved one.</summary>
+    public double PackedMm => Relief == ReliefMethod.Carved ? 0 : OverlayMm;
+
     internal static WorkboardDesign Read(TableReader table) =>
         new(
             table.Length("margin", 50, 5, 200),
@@ -34,6 +45,10 @@ public sealed record WorkboardDesign(
             table.Length("neck_width", 110, 30, 300),
             table.Length("beyond_nut", 40, 0, 400),
             table.Length("join_radius", 40, 0, 200),
-            table.Length("ramp_tolerance", 0.2, 0.02, 2)
+            table.Length("ramp_tolerance", 0.2, 0.02, 2),
+            table.Length("overlay_thickness", 4, 1, 20),
+            table.Flag("support_blocks", true),
+            table.Length("spot_step", 30, 10, 100),
+            table.Length("spot_diameter", 6, 1, 20)
         );
 }

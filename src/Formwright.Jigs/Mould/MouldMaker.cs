@@ -38,7 +38,7 @@ public static class MouldMaker
             design.Rebate is { WidthMm: > 0, DepthMm: > 0 } && design.Rebate.WidthMm < design.WallMm
                 ? Band(offsets, design, 0, design.Rebate.WidthMm)
                 : null;
-        double boards = guitar.Design.Workboard.ThicknessMm;
+        double boards = guitar.Design.Workboard.ThicknessMm + guitar.Design.Workboard.PackedMm;
         return new MouldPlan(
             design.LayersMm,
             [.. Layers(design, wall, rebate, half)],

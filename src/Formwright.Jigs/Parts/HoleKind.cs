@@ -6,4 +6,7 @@ public enum HoleKind
     Dowel,
     Bolt,
     CaptiveNut,
+
+    /// <summary>Nothing: drilled to a depth that is then carved down to.</summary>
+    Spot,
 }

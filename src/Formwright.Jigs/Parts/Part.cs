@@ -27,7 +27,15 @@ public sealed record Part(
 )
 {
     /// <summary>Name of the part in the reader's language.</summary>
-    public string Name => JigsWords.Of[$"part.{Id}"];
+    public string Name
+    {
+        get
+        {
+            string number = string.Concat(Id.Where(char.IsAsciiDigit));
+            string word = string.Concat(Id.Where(letter => !char.IsAsciiDigit(letter)));
+            return JigsWords.Of.Format($"part.{word}", number);
+        }
+    }
 
     /// <summary>Largest distance of any edge from the exact curve, mm.</summary>
     public double ErrorMm =>

@@ -11,7 +11,9 @@ internal static class BoardEdge
     private const double ToleranceMm = 0.01;
 
     /// <summary>The edge in the workboard frame; null where the neck part is wider than the body part.</summary>
-    public static ArcPath? Of(Guitar guitar)
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="fromMm">Where the neck part starts, from the nut; null for the board's own end. From the join on, it leaves room for the packing under the neck.</param>
+    public static ArcPath? Of(Guitar guitar, double? fromMm = null)
     {
         WorkboardDesign board = guitar.Design.Workboard;
         OutlineOffsets offsets = new(guitar.Outline, guitar.JoinMm, ToleranceMm);
@@ -43,7 +45,7 @@ internal static class BoardEdge
         }
 
         Point touch = offsets.At(at.Value, board.MarginMm);
-        double start = -board.BeyondNutMm;
+        double start = fromMm ?? -board.BeyondNutMm;
         ContourBuilder edge = new();
         edge.LineTo(new Point(start, -halfNeck)).LineTo(new Point(start, halfNeck));
         edge.LineTo(new Point(centre.X, halfNeck));
@@ -62,6 +64,25 @@ internal static class BoardEdge
         }
 
         return edge.Close();
+    }
+
+    /// <summary>The edge of the belly that is cut out of an overlay: the dome's own edge, from its start to the tail.</summary>
+    public static ArcPath? Belly(Guitar guitar)
+    {
+        OutlineOffsets offsets = new(guitar.Outline, guitar.JoinMm, ToleranceMm);
+        double rim = guitar.Design.Dome.RimWidthMm;
+        double start = guitar.JoinMm + guitar.Dome.StartUMm;
+        double low = 0;
+        double high = guitar.Outline.Half.LengthMm;
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = (low + high) / 2;
+            (low, high) = offsets.At(middle, -rim).X < start ? (middle, high) : (low, middle);
+        }
+
+        return offsets.From(high, -rim) is { } side
+            ? new ContourBuilder().Along(side).Back(ArcPaths.Mirrored(side)).Close()
+            : null;
     }
 
     /// <summary>The edge without a neck part, to go on with after a finding.</summary>

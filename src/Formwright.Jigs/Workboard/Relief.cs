@@ -1,26 +1,62 @@
 using Formwright.Curves;
+using Formwright.Design.Sections;
 using Formwright.Fields;
 using Formwright.Instrument;
 
 namespace Formwright.Jigs.Workboard;
 
 /// <summary>
-/// The hollow that clears the dome: (d_max + clearance) times the dome's shape, so that it fades to nothing at the rim. Body frame, depths positive.
+/// The hollow that clears the dome. Carved: (d_max + clearance) times the dome's shape, so that it fades to nothing at the rim. Overlaid:
+/// as deep as the overlay is thick, everywhere within the dome's edge. Body frame, depths positive.
 /// </summary>
+/// <param name="Method">How it is made.</param>
 /// <param name="Shape">Depth as a height field, mm.</param>
+/// <param name="Dome">The dome over it, mm.</param>
 /// <param name="DeepestMm">Greatest depth, mm.</param>
-/// <param name="Deepest">Where it is, body frame.</param>
+/// <param name="Deepest">Where the dome is highest, body frame.</param>
 /// <param name="ClearanceMm">What is left under the dome at its highest, mm.</param>
-public sealed record Relief(IHeightField Shape, double DeepestMm, Point Deepest, double ClearanceMm)
+public sealed record Relief(
+    ReliefMethod Method,
+    IHeightField Shape,
+    IHeightField Dome,
+    double DeepestMm,
+    Point Deepest,
+    double ClearanceMm
+)
 {
     /// <summary>The relief of a guitar's board.</summary>
     public static Relief Of(Guitar guitar)
     {
         ArgumentNullException.ThrowIfNull(guitar);
-        double clearance = guitar.Design.Workboard.ClearanceMm;
+        WorkboardDesign board = guitar.Design.Workboard;
         double height = guitar.Design.Dome.HeightMm;
+        IHeightField dome = guitar.Dome.Field;
+        if (board.Relief != ReliefMethod.Carved)
+        {
+            EvenField even = new(dome, board.OverlayMm);
+            return new Relief(
+                board.Relief,
+                even,
+                dome,
+                board.OverlayMm,
+                dome.Peak.Place,
+                board.OverlayMm - height
+            );
+        }
+
+        double clearance = board.ClearanceMm;
         double factor = height > 0 ? (height + clearance) / height : 1;
-        ScaledField shape = new(guitar.Dome.Field, factor);
-        return new Relief(shape, shape.Peak.HeightMm, shape.Peak.Place, height > 0 ? clearance : 0);
+        ScaledField shape = new(dome, factor);
+        return new Relief(
+            board.Relief,
+            shape,
+            dome,
+            shape.Peak.HeightMm,
+            shape.Peak.Place,
+            height > 0 ? clearance : 0
+        );
     }
+
+    /// <summary>What is left under the dome at a place, body frame, mm.</summary>
+    public double ClearanceAt(Point place) => Shape.HeightAt(place) - Dome.HeightAt(place);
 }

@@ -34,6 +34,7 @@ public static class WorkboardMaker
             edge = BoardEdge.BodyOnly(guitar);
         }
 
+        IReadOnlyList<Spot> spots = SpotPlan.Of(guitar, relief);
         Part board = new(
             "workboard",
             "material.plywood",
@@ -42,18 +43,27 @@ public static class WorkboardMaker
             edge,
             [],
             [],
-            [.. mould.Fasteners.Select(HoleInBoard)],
+            [
+                .. mould.Fasteners.Select(HoleInBoard),
+                .. spots.Select(spot => InBoard(spot, design)),
+            ],
             [.. Marks(guitar)]
         );
         findings.AddRange(Check(guitar, relief));
+        findings.AddRange(ReliefChecks.Of(guitar, relief));
         return new WorkboardPlan(
             board,
+            [.. ReliefParts.Of(guitar, relief, mould)],
+            spots,
             relief,
             guitar.Design.Neck.RampMm,
             Gaps(guitar, relief),
             findings
         );
     }
+
+    private static Hole InBoard(Spot spot, WorkboardDesign design) =>
+        new(HoleKind.Spot, new Point(spot.XMm, spot.YBMm), design.SpotDiameterMm, spot.DepthMm);
 
     private static Hole HoleInBoard(Fastener fastener) =>
         new(fastener.Kind, fastener.Centre, fastener.DiameterMm);
@@ -122,7 +132,8 @@ public static class WorkboardMaker
         WorkboardDesign board = guitar.Design.Workboard;
         Place deepest = new(guitar.JoinMm + relief.Deepest.X, relief.Deepest.Y);
         double floor = board.ThicknessMm - WorkboardRules.LeastFloorMm;
-        if (relief.DeepestMm > floor)
+        bool carved = relief.Method == ReliefMethod.Carved;
+        if (carved && relief.DeepestMm > floor)
         {
             yield return WorkboardRules.ReliefDeeperThanBoard.Broken(
                 relief.DeepestMm,
@@ -144,7 +155,7 @@ public static class WorkboardMaker
             );
         }
 
-        if (guitar.Design.Dome.HeightMm > 0 && board.ClearanceMm == 0)
+        if (carved && guitar.Design.Dome.HeightMm > 0 && board.ClearanceMm == 0)
         {
             yield return WorkboardRules.NoClearance.Broken(0, 0, "workboard.clearance", deepest);
         }
@@ -162,7 +173,7 @@ public static class WorkboardMaker
         {
             double at = guitar.Design.HarmonicBars[i].AtMm;
             double depth = relief.Shape.HeightAt(new Point(at, 0));
-            if (depth > WorkboardRules.SupportMm)
+            if (depth > WorkboardRules.SupportMm && (carved || !board.SupportBlocks))
             {
                 yield return WorkboardRules.BarUnsupported.Broken(
                     depth,

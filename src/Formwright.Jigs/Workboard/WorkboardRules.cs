@@ -30,6 +30,17 @@ public static class WorkboardRules
         Severity.Stop
     );
 
+    public static readonly Rule OverlayTooThin = Make("workboard.overlay-too-thin", Severity.Stop);
+    public static readonly Rule OverlayWithoutRim = Make(
+        "workboard.overlay-without-rim",
+        Severity.Stop
+    );
+    public static readonly Rule PackingThin = Make("workboard.packing-thin", Severity.Warn);
+    public static readonly Rule BraceEndOverHollow = Make(
+        "workboard.brace-end-over-hollow",
+        Severity.Note
+    );
+
     private static Rule Make(string code, Severity severity) =>
         new(code, severity, "mm", JigsWords.Of);
 }

@@ -3,6 +3,7 @@ using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Fields;
 using Formwright.Instrument;
+using Formwright.Jigs.Parts;
 using Formwright.Jigs.Workboard;
 
 namespace Formwright.Sheets.Tooling;
@@ -21,16 +22,20 @@ internal static class WorkboardSheet
         Block[] blocks =
         [
             GapSheet.Table(plan, ColumnMm, style: TextStyle.Body.Larger),
-            ReliefSections.Table(guitar, plan, ColumnMm),
+            .. plan.Relief.Method == ReliefMethod.Carved
+                ? [ReliefSections.Table(guitar, plan, ColumnMm)]
+                : Array.Empty<Block>(),
             new Notes(
                 SheetsWords.Of["workboard.how"],
                 [
                     SheetsWords.Of.Format("workboard.how-1", plan.RampMm, guitar.JoinMm),
-                    SheetsWords.Of.Format(
-                        "workboard.how-2",
-                        plan.Relief.DeepestMm,
-                        guitar.Design.Workboard.ContourStepMm
-                    ),
+                    plan.Relief.Method == ReliefMethod.Carved
+                        ? SheetsWords.Of.Format(
+                            "workboard.how-2",
+                            plan.Relief.DeepestMm,
+                            guitar.Design.Workboard.ContourStepMm
+                        )
+                        : SheetsWords.Of.Format("workboard.how-2-overlay", plan.Relief.DeepestMm),
                     SheetsWords.Of["workboard.how-3"],
                     SheetsWords.Of["workboard.how-4"],
                 ],
@@ -61,7 +66,7 @@ internal static class WorkboardSheet
     {
         double join = guitar.JoinMm;
         WorkboardDesign board = guitar.Design.Workboard;
-        foreach (Item item in PartItems.Of(plan.Board, withWords: false))
+        foreach (Item item in PartItems.Of(WithoutSpots(plan.Board), withWords: false))
         {
             yield return item;
         }
@@ -136,8 +141,26 @@ internal static class WorkboardSheet
         };
     }
 
+    // They have a sheet of their own.
+    private static Part WithoutSpots(Part board) =>
+        board with
+        {
+            Holes = [.. board.Holes.Where(hole => hole.Kind != HoleKind.Spot)],
+        };
+
     private static IEnumerable<Item> DepthLines(WorkboardPlan plan, double join, double step)
     {
+        if (plan.Relief.Method != ReliefMethod.Carved)
+        {
+            foreach (IReadOnlyList<Point> loop in plan.Relief.Shape.Region.Loops)
+            {
+                Point[] edge = [.. loop.Select(p => new Point(p.X + join, -p.Y))];
+                yield return new Line(Shape.Polyline(edge, closed: true), LineStyle.Pocket);
+            }
+
+            yield break;
+        }
+
         int count = Math.Min(200, (int)Math.Ceiling(plan.Relief.DeepestMm / step) - 1);
         double[] levels = [.. Enumerable.Range(1, Math.Max(0, count)).Select(i => i * step)];
         foreach (Contour contour in Fields.Contours.Of(plan.Relief.Shape, levels, 0.02))

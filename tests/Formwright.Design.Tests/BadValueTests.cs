@@ -78,7 +78,7 @@ public sealed class BadValueTests
     [InlineData("[sheets]\nlanguage = 5\n", "2:12: 'sheets.language' takes one of \"en\", \"es\".")]
     [InlineData(
         "[workboard]\nrelief = \"carvd\"\n",
-        "2:10: 'workboard.relief' takes one of \"carved\". Did you mean \"carved\"?"
+        "2:10: 'workboard.relief' takes one of \"carved\", \"cork-overlay\", \"plywood-overlay\". Did you mean \"carved\"?"
     )]
     [InlineData(
         "mould = 5\n",

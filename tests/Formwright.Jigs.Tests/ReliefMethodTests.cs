@@ -1,4 +1,5 @@
 using Formwright.Design;
+using Formwright.Design.Sections;
 using Formwright.Instrument;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
@@ -18,7 +19,7 @@ public sealed class ReliefMethodTests
     [MemberData(nameof(Models))]
     public void Spots_are_never_deeper_than_the_relief_anywhere_under_the_drill(string model)
     {
-        Guitar guitar = Examples.Guitar(model);
+        Guitar guitar = Carved(model);
         WorkboardPlan plan = Jigs.Tooling.Of(guitar).Workboard;
         double radius = guitar.Design.Workboard.SpotDiameterMm / 2;
         Assert.InRange(plan.Spots.Count, 40, 400);
@@ -49,7 +50,7 @@ public sealed class ReliefMethodTests
     [MemberData(nameof(Models))]
     public void A_gauge_fills_the_carved_relief_at_its_station(string model)
     {
-        Guitar guitar = Examples.Guitar(model);
+        Guitar guitar = Carved(model);
         WorkboardPlan plan = Jigs.Tooling.Of(guitar).Workboard;
         Part[] gauges =
         [
@@ -134,6 +135,36 @@ public sealed class ReliefMethodTests
         Assert.True(least >= relief.ClearanceMm - 1e-9);
     }
 
+    [Theory]
+    [MemberData(nameof(Models))]
+    public void The_clearance_is_told_everywhere_and_never_below_what_the_design_asks(string model)
+    {
+        Guitar guitar = Examples.Guitar(model);
+        WorkboardPlan plan = Jigs.Tooling.Of(guitar).Workboard;
+        bool carved = plan.Relief.Method == ReliefMethod.Carved;
+        Assert.InRange(plan.Clearances.Count, 20, 60);
+        foreach (ClearanceRow row in plan.Clearances)
+        {
+            double dome = guitar.Dome.Field.HeightAt(
+                new Point(row.XMm - guitar.JoinMm, -row.AcrossMm)
+            );
+            Assert.Equal(row.DepthMm - dome, row.ClearanceMm, 1e-9);
+            // Carved it fades with the dome; under an overlay it is least at the top.
+            double least = carved
+                ? guitar.Design.Workboard.ClearanceMm * dome / guitar.Design.Dome.HeightMm
+                : guitar.Design.Workboard.ClearanceMm;
+            Assert.True(row.ClearanceMm >= least - 1e-9);
+        }
+
+        // A carved relief holds every brace end; an overlay none of those over the belly.
+        Assert.NotEmpty(plan.BraceEnds);
+        Assert.Equal(carved, plan.BraceEnds.All(end => end.IsHeld));
+        Assert.Equal(
+            !carved,
+            plan.Findings.Any(each => each.Code == "workboard.brace-end-over-hollow")
+        );
+    }
+
     [Fact]
     public void A_support_block_reaches_from_the_board_up_to_the_dome()
     {
@@ -179,6 +210,17 @@ public sealed class ReliefMethodTests
                 || finding.Field.StartsWith("harmonic_bars", StringComparison.Ordinal)
         );
         Assert.DoesNotContain("{", finding.Message + finding.Cure, StringComparison.Ordinal);
+    }
+
+    private static Guitar Carved(string model)
+    {
+        InstrumentDesign design = Examples.Design(model);
+        return Examples.Build(
+            design with
+            {
+                Workboard = design.Workboard with { Relief = ReliefMethod.Carved },
+            }
+        );
     }
 
     private static Guitar Overlaid(

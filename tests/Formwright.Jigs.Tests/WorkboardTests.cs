@@ -1,5 +1,6 @@
 using Formwright.Curves;
 using Formwright.Design;
+using Formwright.Design.Sections;
 using Formwright.Instrument;
 using Formwright.Jigs.Workboard;
 using Formwright.Testing;
@@ -73,7 +74,11 @@ public sealed class WorkboardTests
             1e-12
         );
         Assert.Equal(0, rows["join"].GapMm);
-        double deepest = guitar.Design.Dome.HeightMm + guitar.Design.Workboard.ClearanceMm;
+        WorkboardDesign board = guitar.Design.Workboard;
+        double deepest =
+            board.Relief == ReliefMethod.Carved
+                ? guitar.Design.Dome.HeightMm + board.ClearanceMm
+                : board.OverlayThicknessMm;
         Assert.Equal(deepest, rows["deepest"].GapMm, 1e-9);
         Assert.True(
             plan.GapTable.Zip(plan.GapTable.Skip(1)).All(pair => pair.First.XMm <= pair.Second.XMm)

@@ -12,7 +12,7 @@ namespace Formwright.Design.Sections;
 /// <param name="BeyondNutMm">How far the board reaches past the nut, for the head, mm.</param>
 /// <param name="JoinRadiusMm">Radius where the neck part runs into the body part, mm.</param>
 /// <param name="RampToleranceMm">How far the ramp may be off at the nut before the board is seen to, mm.</param>
-/// <param name="OverlayMm">Thickness of the overlay's sheet, mm; a carved board has none.</param>
+/// <param name="OverlayThicknessMm">Thickness of the overlay's sheet, mm; a carved board has none.</param>
 /// <param name="SupportBlocks">Whether an overlay has fitted blocks under the harmonic bars.</param>
 /// <param name="SpotStepMm">Step of the grid of holes that are drilled to the depth of the relief before it is carved, mm.</param>
 /// <param name="SpotDiameterMm">Diameter of these holes, mm.</param>
@@ -26,14 +26,14 @@ public sealed record WorkboardDesign(
     double BeyondNutMm,
     double JoinRadiusMm,
     double RampToleranceMm,
-    double OverlayMm,
+    double OverlayThicknessMm,
     bool SupportBlocks,
     double SpotStepMm,
     double SpotDiameterMm
 )
 {
     /// <summary>What an overlay puts on the board, mm; 0 for a carved one.</summary>
-    public double PackedMm => Relief == ReliefMethod.Carved ? 0 : OverlayMm;
+    public double PackedMm => Relief == ReliefMethod.Carved ? 0 : OverlayThicknessMm;
 
     internal static WorkboardDesign Read(TableReader table) =>
         new(

@@ -24,6 +24,9 @@ public sealed record Relief(
     double ClearanceMm
 )
 {
+    private const double AlongMm = 50;
+    private const double AcrossMm = 30;
+
     /// <summary>The relief of a guitar's board.</summary>
     public static Relief Of(Guitar guitar)
     {
@@ -33,14 +36,14 @@ public sealed record Relief(
         IHeightField dome = guitar.Dome.Field;
         if (board.Relief != ReliefMethod.Carved)
         {
-            EvenField even = new(dome, board.OverlayMm);
+            EvenField even = new(dome, board.OverlayThicknessMm);
             return new Relief(
                 board.Relief,
                 even,
                 dome,
-                board.OverlayMm,
+                board.OverlayThicknessMm,
                 dome.Peak.Place,
-                board.OverlayMm - height
+                board.OverlayThicknessMm - height
             );
         }
 
@@ -59,4 +62,24 @@ public sealed record Relief(
 
     /// <summary>What is left under the dome at a place, body frame, mm.</summary>
     public double ClearanceAt(Point place) => Shape.HeightAt(place) - Dome.HeightAt(place);
+
+    /// <summary>Depth and clearance wherever there is a hollow, at even places: every 50 mm from the nut, every 30 mm from the centreline.</summary>
+    public IEnumerable<ClearanceRow> Clearances(Guitar guitar)
+    {
+        ArgumentNullException.ThrowIfNull(guitar);
+        Box box = Shape.Region.Bounds;
+        double start = Math.Ceiling((guitar.JoinMm + box.Min.X) / AlongMm) * AlongMm;
+        for (double x = start; x < guitar.TailMm; x += AlongMm)
+        {
+            for (double y = 0; y <= box.Max.Y; y += AcrossMm)
+            {
+                Point at = new(x - guitar.JoinMm, y);
+                double depth = Shape.HeightAt(at);
+                if (depth > 0)
+                {
+                    yield return new ClearanceRow(x, y, depth, ClearanceAt(at));
+                }
+            }
+        }
+    }
 }

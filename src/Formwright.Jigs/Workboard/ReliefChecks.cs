@@ -14,16 +14,20 @@ internal static class ReliefChecks
     /// <summary>Packing left at the nut once the ramp is planed into it, mm (common practice).</summary>
     private const double LeastPackingMm = 1;
 
-    public static IEnumerable<Finding> Of(Guitar guitar, Relief relief)
+    public static IEnumerable<Finding> Of(
+        Guitar guitar,
+        Relief relief,
+        IReadOnlyList<BraceEndGap> ends
+    )
     {
         WorkboardDesign board = guitar.Design.Workboard;
         if (relief.Method != ReliefMethod.Carved)
         {
             double needed = guitar.Design.Dome.HeightMm + board.ClearanceMm;
-            if (board.OverlayMm < needed)
+            if (board.OverlayThicknessMm < needed)
             {
                 yield return WorkboardRules.OverlayTooThin.Broken(
-                    board.OverlayMm,
+                    board.OverlayThicknessMm,
                     needed,
                     "workboard.overlay_thickness"
                 );
@@ -34,55 +38,60 @@ internal static class ReliefChecks
                 yield return WorkboardRules.OverlayWithoutRim.Broken(0, 0, "workboard.relief");
             }
 
-            if (board.OverlayMm - guitar.Design.Neck.RampMm < LeastPackingMm)
+            if (board.OverlayThicknessMm - guitar.Design.Neck.RampMm < LeastPackingMm)
             {
                 yield return WorkboardRules.PackingThin.Broken(
                     guitar.Design.Neck.RampMm,
-                    board.OverlayMm - LeastPackingMm,
+                    board.OverlayThicknessMm - LeastPackingMm,
                     "workboard.overlay_thickness",
                     new Place(0, 0),
-                    board.OverlayMm
+                    board.OverlayThicknessMm
                 );
             }
         }
 
-        if (BraceEnds(guitar, relief) is { } ends)
+        // The end that stands over the deepest gap speaks for all of them.
+        BraceEndGap[] open = [.. ends.Where(end => !end.IsHeld)];
+        if (open.MaxBy(end => end.GapMm) is { } worst)
         {
-            yield return ends;
+            yield return WorkboardRules.BraceEndOverHollow.Broken(
+                worst.GapMm,
+                Held(guitar),
+                "workboard.relief",
+                new Place(worst.XMm, -worst.YBMm),
+                worst.Brace,
+                open.Length
+            );
         }
     }
 
-    // The end that stands over the deepest gap speaks for all of them.
-    private static Finding? BraceEnds(Guitar guitar, Relief relief)
+    /// <summary>What lies open under the ends of all braces but the harmonic bars.</summary>
+    public static IEnumerable<BraceEndGap> Ends(Guitar guitar, Relief relief)
     {
-        double limit = guitar.Design.Workboard.ClearanceMm + WorkboardRules.SupportMm;
+        double held = Held(guitar);
         SoundboardPlan plan = SoundboardPlan.Of(
             guitar.Design,
             guitar.Outline,
             guitar.Dome.Field,
             Timber.Of(guitar.Design.Wood.Soundboard)
         );
-        (Brace Brace, Point End, double Gap)[] over =
-        [
-            .. plan
-                .Braces.Where(brace => brace.Kind != BraceKind.HarmonicBar)
-                .SelectMany(brace => new[] { (brace, brace.Line[0]), (brace, brace.Line[^1]) })
-                .Select(end => (end.brace, end.Item2, relief.ClearanceAt(end.Item2)))
-                .Where(end => end.Item3 > limit),
-        ];
-        if (over.Length == 0)
+        foreach (Brace brace in plan.Braces.Where(each => each.Kind != BraceKind.HarmonicBar))
         {
-            return null;
+            foreach (Point end in new[] { brace.Line[0], brace.Line[^1] })
+            {
+                double gap = relief.ClearanceAt(end);
+                yield return new BraceEndGap(
+                    brace.Name,
+                    guitar.JoinMm + end.X,
+                    -end.Y,
+                    gap,
+                    gap <= held
+                );
+            }
         }
-
-        (Brace worst, Point place, double gap) = over.MaxBy(end => end.Gap);
-        return WorkboardRules.BraceEndOverHollow.Broken(
-            gap,
-            limit,
-            "workboard.relief",
-            new Place(guitar.JoinMm + place.X, place.Y),
-            worst.Name,
-            over.Length
-        );
     }
+
+    // What a carved relief would leave at most.
+    private static double Held(Guitar guitar) =>
+        guitar.Design.Workboard.ClearanceMm + WorkboardRules.SupportMm;
 }

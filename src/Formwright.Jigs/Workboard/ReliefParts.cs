@@ -70,12 +70,16 @@ internal static class ReliefParts
         yield return new Part(
             "overlay",
             cork ? "material.cork" : "material.plywood",
-            board.OverlayMm,
+            board.OverlayThicknessMm,
             1,
             BoardEdge.Of(guitar, join) ?? BoardEdge.BodyOnly(guitar),
             BoardEdge.Belly(guitar) is { } belly ? [belly] : [],
             [],
-            [.. mould.Fasteners.Select(each => new Hole(each.Kind, each.Centre, each.DiameterMm))],
+            [
+                .. mould
+                    .Fasteners.Where(each => !MeetsPacking(each, join, half))
+                    .Select(each => new Hole(each.Kind, each.Centre, each.DiameterMm)),
+            ],
             [
                 new Mark(
                     "mark.centreline",
@@ -87,7 +91,7 @@ internal static class ReliefParts
         yield return new Part(
             "packing",
             "material.plywood",
-            board.OverlayMm,
+            board.OverlayThicknessMm,
             1,
             new ContourBuilder()
                 .LineTo(new Point(-board.BeyondNutMm, -half))
@@ -104,6 +108,10 @@ internal static class ReliefParts
             ]
         );
     }
+
+    // A hole on the joint of ring and packing is drilled from the board, once both are glued on.
+    private static bool MeetsPacking(Fastener hole, double join, double half) =>
+        hole.Centre.X < join + hole.DiameterMm && Math.Abs(hole.Centre.Y) < half + hole.DiameterMm;
 
     private static IEnumerable<Part> Blocks(Guitar guitar, Relief relief)
     {

@@ -50,7 +50,8 @@ public static class WorkboardMaker
             [.. Marks(guitar)]
         );
         findings.AddRange(Check(guitar, relief));
-        findings.AddRange(ReliefChecks.Of(guitar, relief));
+        BraceEndGap[] ends = [.. ReliefChecks.Ends(guitar, relief)];
+        findings.AddRange(ReliefChecks.Of(guitar, relief, ends));
         return new WorkboardPlan(
             board,
             [.. ReliefParts.Of(guitar, relief, mould)],
@@ -58,6 +59,8 @@ public static class WorkboardMaker
             relief,
             guitar.Design.Neck.RampMm,
             Gaps(guitar, relief),
+            [.. relief.Clearances(guitar)],
+            ends,
             findings
         );
     }
@@ -103,7 +106,7 @@ public static class WorkboardMaker
         }
 
         rows.Add(new GapRow("join", join, 0, 0));
-        double within = GapTolerance.InRelief(relief.ClearanceMm);
+        double within = GapTolerance.InRelief(guitar.Design.Workboard.ClearanceMm);
         for (int i = 0; i < guitar.Design.HarmonicBars.Count; i++)
         {
             double at = guitar.Design.HarmonicBars[i].AtMm;

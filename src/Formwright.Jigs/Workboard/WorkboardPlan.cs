@@ -10,6 +10,8 @@ namespace Formwright.Jigs.Workboard;
 /// <param name="Relief">The hollow under the dome.</param>
 /// <param name="RampMm">Drop of the neck surface at the nut, mm.</param>
 /// <param name="GapTable">What a straight edge resting at tail and join must show.</param>
+/// <param name="Clearances">Depth and what is left under the dome, every 50 mm along and 30 mm across.</param>
+/// <param name="BraceEnds">What lies open under the ends of the braces.</param>
 /// <param name="Findings">What to see to.</param>
 public sealed record WorkboardPlan(
     Part Board,
@@ -18,5 +20,7 @@ public sealed record WorkboardPlan(
     Relief Relief,
     double RampMm,
     IReadOnlyList<GapRow> GapTable,
+    IReadOnlyList<ClearanceRow> Clearances,
+    IReadOnlyList<BraceEndGap> BraceEnds,
     IReadOnlyList<Finding> Findings
 );

@@ -1,6 +1,7 @@
 using Formwright.Curves;
 using Formwright.Design.Sections;
 using Formwright.Drawing;
+using Formwright.Fields;
 using Formwright.Instrument;
 using Formwright.Jigs;
 using Formwright.Jigs.Parts;
@@ -11,12 +12,15 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>An overlay and the packing under the neck at full size, as they lie on the board, face up.</summary>
 internal static class OverlaySheet
 {
-    private const double ColumnMm = 190;
+    private const double ColumnMm = 250;
 
     public static NamedSheet Of(Guitar guitar, WorkboardPlan plan)
     {
         Part[] flat = [.. plan.Parts.Where(part => part.Id is "overlay" or "packing")];
-        View view = new([.. flat.SelectMany(Items), .. Marks(guitar)], ViewFrame.Workboard)
+        View view = new(
+            [.. flat.SelectMany(Items), .. Marks(guitar), .. Room(guitar, plan)],
+            ViewFrame.Workboard
+        )
         {
             RotationRad = View.NeckUp,
         };
@@ -24,13 +28,20 @@ internal static class OverlaySheet
             Titles.Of(guitar, "sheet.overlay"),
             view,
             PartTable(plan),
+            ReliefSections.Clearances(plan, ColumnMm),
             new Notes(
                 SheetsWords.Of["overlay.how"],
                 [
                     SheetsWords.Of["overlay.how-1"],
                     SheetsWords.Of.Format("overlay.how-2", plan.RampMm, guitar.JoinMm),
+                    .. plan.Relief.Method == ReliefMethod.CorkOverlay
+                        ? [SheetsWords.Of["overlay.how-2-cork"]]
+                        : Array.Empty<string>(),
                     SheetsWords.Of["overlay.how-3"],
                     SheetsWords.Of.Format("overlay.how-4", plan.Relief.ClearanceMm),
+                    .. plan.BraceEnds.All(end => end.IsHeld)
+                        ? Array.Empty<string>()
+                        : [SheetsWords.Of["overlay.how-5"]],
                 ],
                 ColumnMm
             )
@@ -69,8 +80,8 @@ internal static class OverlaySheet
 
         yield return new BassTreble(
             ViewFrame.Workboard,
-            join + guitar.Design.Outline.UpperBout.AtMm,
-            bout * 0.45
+            join + (guitar.Design.Outline.UpperBout.AtMm * 0.5),
+            bout * 0.4
         );
         double edge = bout + guitar.Design.Workboard.MarginMm;
         yield return new OrdinateDimensions(
@@ -97,6 +108,63 @@ internal static class OverlaySheet
         );
     }
 
+    // What is left under the dome: contours, its least at the top, and the brace ends that would press on the hollow.
+    private static IEnumerable<Item> Room(Guitar guitar, WorkboardPlan plan)
+    {
+        double join = guitar.JoinMm;
+        double step = guitar.Design.Workboard.ContourStepMm;
+        Relief relief = plan.Relief;
+        double dome = relief.Dome.Peak.HeightMm;
+        int least = (int)Math.Floor(relief.ClearanceMm / step) + 1;
+        int most = Math.Min(least + 200, (int)Math.Ceiling(relief.DeepestMm / step) - 1);
+        double[] levels =
+        [
+            .. Enumerable
+                .Range(least, Math.Max(0, most - least + 1))
+                .Select(i => relief.DeepestMm - (i * step))
+                .Where(height => height > 0 && height < dome)
+                .Order(),
+        ];
+        foreach (Contour contour in Fields.Contours.Of(relief.Dome, levels, 0.02))
+        {
+            Point[] points = [.. contour.Points.Select(p => new Point(p.X + join, -p.Y))];
+            yield return new Line(Shape.Polyline(points, contour.IsClosed), LineStyle.Contour);
+            yield return new Label(
+                Figures.Fixed(relief.DeepestMm - contour.HeightMm, 1),
+                points.MaxBy(p => p.Y)
+            )
+            {
+                Align = Align.Centre,
+                Rise = Rise.Middle,
+                Clear = true,
+                Degrees = 90,
+            };
+        }
+
+        if (dome > 0)
+        {
+            Point top = new(relief.Deepest.X + join, -relief.Deepest.Y);
+            yield return new Cross(top, 3);
+            yield return new Label(Figures.Fixed(relief.ClearanceMm, 2), top)
+            {
+                ShiftMm = new(4, 2),
+                Clear = true,
+            };
+        }
+
+        foreach (BraceEndGap end in plan.BraceEnds.Where(end => !end.IsHeld))
+        {
+            Point at = new(end.XMm, end.YBMm);
+            yield return new Cross(at, 2);
+            yield return new Label($"{end.Brace} {Figures.Fixed(end.GapMm, 1)}", at)
+            {
+                ShiftMm = new(1.5, 1.5),
+                Style = TextStyle.SmallFigure,
+                Clear = true,
+            };
+        }
+    }
+
     private static Table PartTable(WorkboardPlan plan) =>
         new(
             SheetsWords.Of["overlay.parts"],
@@ -114,5 +182,6 @@ internal static class OverlaySheet
         )
         {
             WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
 }

@@ -9,7 +9,10 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>Parts seen from the tail (gauges across the relief, blocks under the bars) at full size, under each other.</summary>
 internal static class ProfileSheet
 {
-    private const double GapMm = 14;
+    private const double GapMm = 11;
+    private const double LeastNotesMm = 170;
+    private const double EveryMm = 30;
+    private const double FromEndMm = 12;
 
     public static NamedSheet Of(Guitar guitar, string id, IReadOnlyList<Part> parts)
     {
@@ -22,9 +25,16 @@ internal static class ProfileSheet
             }),
         ];
         double width = views.Max(view => view.Bounds().WidthMm);
-        Notes how = new("", [SheetsWords.Of[$"{id}.how"]], width);
+        Notes how = new(
+            "",
+            [$"{SheetsWords.Of[$"{id}.figures"]}. {SheetsWords.Of[$"{id}.how"]}"],
+            Math.Max(width, LeastNotesMm)
+        );
         double height = views.Sum(view => view.Bounds().HeightMm + GapMm) + how.Size.HeightMm;
-        Sheet sheet = new(Titles.Of(guitar, $"sheet.{id}"), Paper.Holding(new Size(width, height)));
+        Sheet sheet = new(
+            Titles.Of(guitar, $"sheet.{id}"),
+            Paper.Holding(new Size(Math.Max(width, LeastNotesMm), height))
+        );
         Box area = sheet.Area;
         Point at = area.TopLeft;
         foreach (View view in views)
@@ -35,6 +45,49 @@ internal static class ProfileSheet
         }
 
         return new NamedSheet(id, sheet.Add(Flow.Down(at, 0, how)), IsTiled: true);
+    }
+
+    // Every 30 mm from the centreline: a block's height over its straight edge, a gauge's depth below the rim.
+    private static IEnumerable<Item> Heights(Part part)
+    {
+        Point[] curve = [.. part.Outside.Vertices.Skip(2).Select(vertex => vertex.Position)];
+        double straight = part.Outside.Vertices[0].Position.X;
+        bool stands = straight > 0;
+        double half = curve[0].Y;
+        int count = (int)Math.Floor((half - FromEndMm) / EveryMm);
+        double[] across =
+        [
+            .. stands ? [-half, half] : Array.Empty<double>(),
+            .. Enumerable.Range(-count, (2 * count) + 1).Select(i => i * EveryMm),
+        ];
+        foreach (double y in across)
+        {
+            double x = At(curve, y);
+            double figure = stands ? straight - x : x;
+            if (figure > 0.005)
+            {
+                yield return new Label(Figures.Fixed(figure, 2), new Point(x, y))
+                {
+                    Align = y == 0 ? Align.Left : Align.Centre,
+                    ShiftMm = new(y == 0 ? 1 : 0, 1.2),
+                    Style = TextStyle.SmallFigure,
+                };
+            }
+        }
+    }
+
+    // The curve runs from the bass side to the treble side.
+    private static double At(Point[] curve, double y)
+    {
+        int after = Array.FindIndex(curve, point => point.Y <= y + 1e-9);
+        if (after <= 0)
+        {
+            return curve[0].X;
+        }
+
+        Point a = curve[after - 1];
+        Point b = curve[after];
+        return a.X + ((b.X - a.X) * (a.Y - y) / (a.Y - b.Y));
     }
 
     private static IEnumerable<Item> Items(Part part)
@@ -55,6 +108,11 @@ internal static class ProfileSheet
                 Rise = within ? Rise.Middle : Rise.Top,
                 ShiftMm = within ? new(0, 0) : new(0, -2),
             };
+        }
+
+        foreach (Item figure in Heights(part))
+        {
+            yield return figure;
         }
 
         yield return new LinearDimension(

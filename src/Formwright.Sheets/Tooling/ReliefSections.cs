@@ -1,4 +1,5 @@
 using Formwright.Curves;
+using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Jigs.Workboard;
@@ -8,37 +9,47 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>Depths of the relief across the board at a few stations.</summary>
 internal static class ReliefSections
 {
-    private static readonly double[] AcrossMm = [0, 30, 60, 90, 120, 150];
+    /// <summary>Depth of the relief at even places; it is symmetric, so one side is enough.</summary>
+    public static Table Depths(WorkboardPlan plan, double widthMm) =>
+        Table(plan, "workboard.depths", row => row.DepthMm, widthMm);
 
-    /// <summary>Depths at every 50 mm along and 30 mm across; the relief is symmetric, so one side is enough.</summary>
-    public static Table Table(Guitar guitar, WorkboardPlan plan, double widthMm)
+    /// <summary>What the relief leaves under the dome at the same places.</summary>
+    public static Table Clearances(WorkboardPlan plan, double widthMm) =>
+        Table(plan, "workboard.clearances", row => row.ClearanceMm, widthMm);
+
+    private static Table Table(
+        WorkboardPlan plan,
+        string key,
+        Func<ClearanceRow, double> figure,
+        double widthMm
+    )
     {
-        double start = Math.Ceiling((guitar.JoinMm + guitar.Dome.StartUMm) / 50) * 50;
-        List<IReadOnlyList<string>> rows = [];
-        for (double x = start; x < guitar.TailMm; x += 50)
-        {
-            double u = x - guitar.JoinMm;
-            rows.Add([
-                Figures.Mm(x, 0),
-                .. AcrossMm.Select(y =>
-                {
-                    double depth = plan.Relief.Shape.HeightAt(new Point(u, y));
-                    return depth > 0 ? Figures.Fixed(depth, 2) : "–";
-                }),
-            ]);
-        }
-
+        double[] across = [.. plan.Clearances.Select(row => row.AcrossMm).Distinct().Order()];
         return new Table(
-            SheetsWords.Of["workboard.depths"],
+            SheetsWords.Of[key],
             [
                 new Column(SheetsWords.Of["column.from-nut"], Align.Right),
-                .. AcrossMm.Select(y => new Column(
+                .. across.Select(y => new Column(
                     y == 0 ? SheetsWords.Of["column.centre"] : $"± {Figures.Mm(y, 0)}",
                     Align.Right,
-                    28
+                    26
                 )),
             ],
-            rows
+            [
+                .. plan
+                    .Clearances.GroupBy(row => row.XMm)
+                    .Select(station =>
+                        (IReadOnlyList<string>)
+                            [
+                                Figures.Mm(station.Key, 0),
+                                .. across.Select(y =>
+                                    station.FirstOrDefault(row => row.AcrossMm == y) is { } row
+                                        ? Figures.Fixed(figure(row), 2)
+                                        : "–"
+                                ),
+                            ]
+                    ),
+            ]
         )
         {
             WidthMm = widthMm,
@@ -91,15 +102,27 @@ internal static class ReliefSections
         };
         yield return new Line(Shape.Polyline(surface), LineStyle.Outline);
         yield return new Line(new Point(-half, 0), new Point(half, 0), LineStyle.Hidden);
+        // What an overlay leaves under the dome; a carved relief leaves too little to see.
+        bool overlaid = plan.Relief.Method != ReliefMethod.Carved;
+        if (overlaid)
+        {
+            IEnumerable<Point> dome = surface.Select(at => new Point(
+                at.X,
+                -plan.Relief.Dome.HeightAt(new Point(u, at.X))
+            ));
+            yield return new Line(Shape.Polyline([.. dome]), LineStyle.Hidden);
+        }
+
         foreach (double share in new[] { 0, 0.35, 0.65 })
         {
             double y = half * share;
             double depth = plan.Relief.Shape.HeightAt(new Point(u, y));
             if (depth > 0.3)
             {
+                double from = overlaid ? -plan.Relief.Dome.HeightAt(new Point(u, y)) : 0;
                 yield return new LinearDimension(
                     new Point(y, -depth),
-                    new Point(y, 0),
+                    new Point(y, from),
                     Side.Right,
                     0
                 )

@@ -20,6 +20,7 @@ internal static class SpotSheet
             Titles.Of(guitar, "sheet.spots"),
             view,
             Depths(plan),
+            ReliefSections.Clearances(plan, ColumnMm),
             new Notes(
                 SheetsWords.Of["spots.how"],
                 [
@@ -93,7 +94,8 @@ internal static class SpotSheet
                 new Column(SheetsWords.Of["column.from-nut"], Align.Right),
                 .. across.Select(y => new Column(
                     y == 0 ? SheetsWords.Of["column.centre"] : $"± {Figures.Mm(y)}",
-                    Align.Right
+                    Align.Right,
+                    26
                 )),
             ],
             [
@@ -114,6 +116,7 @@ internal static class SpotSheet
         )
         {
             WidthMm = ColumnMm,
+            Style = TextStyle.Body.Larger,
         };
     }
 }

@@ -19,26 +19,14 @@ internal static class WorkboardSheet
         {
             RotationRad = View.NeckUp,
         };
+        bool carved = plan.Relief.Method == ReliefMethod.Carved;
         Block[] blocks =
         [
             GapSheet.Table(plan, ColumnMm, style: TextStyle.Body.Larger),
-            .. plan.Relief.Method == ReliefMethod.Carved
-                ? [ReliefSections.Table(guitar, plan, ColumnMm)]
-                : Array.Empty<Block>(),
+            .. carved ? [ReliefSections.Depths(plan, ColumnMm)] : Array.Empty<Block>(),
             new Notes(
-                SheetsWords.Of["workboard.how"],
-                [
-                    SheetsWords.Of.Format("workboard.how-1", plan.RampMm, guitar.JoinMm),
-                    plan.Relief.Method == ReliefMethod.Carved
-                        ? SheetsWords.Of.Format(
-                            "workboard.how-2",
-                            plan.Relief.DeepestMm,
-                            guitar.Design.Workboard.ContourStepMm
-                        )
-                        : SheetsWords.Of.Format("workboard.how-2-overlay", plan.Relief.DeepestMm),
-                    SheetsWords.Of["workboard.how-3"],
-                    SheetsWords.Of["workboard.how-4"],
-                ],
+                SheetsWords.Of[carved ? "workboard.how" : "workboard.how-overlay"],
+                [.. carved ? Carving(guitar, plan) : Overlaying(guitar, plan)],
                 ColumnMm
             )
             {
@@ -60,6 +48,28 @@ internal static class WorkboardSheet
             sheet.Add(ReliefSections.Views(guitar, plan, below)),
             IsTiled: true
         );
+    }
+
+    private static IEnumerable<string> Carving(Guitar guitar, WorkboardPlan plan)
+    {
+        yield return SheetsWords.Of.Format("workboard.how-1", plan.RampMm, guitar.JoinMm);
+        yield return SheetsWords.Of.Format(
+            "workboard.how-2",
+            plan.Relief.DeepestMm,
+            guitar.Design.Workboard.ContourStepMm
+        );
+        yield return SheetsWords.Of["workboard.how-3"];
+        yield return SheetsWords.Of["workboard.how-4"];
+    }
+
+    private static IEnumerable<string> Overlaying(Guitar guitar, WorkboardPlan plan)
+    {
+        double thick = guitar.Design.Workboard.OverlayThicknessMm;
+        yield return SheetsWords.Of.Format("workboard.how-1-overlay", thick);
+        yield return SheetsWords.Of.Format("workboard.how-2-overlay", plan.RampMm, guitar.JoinMm);
+        yield return SheetsWords.Of["workboard.how-3-overlay"];
+        yield return SheetsWords.Of["workboard.how-4"];
+        yield return SheetsWords.Of["workboard.how-5-overlay"];
     }
 
     private static IEnumerable<Item> Items(Guitar guitar, WorkboardPlan plan)
@@ -128,8 +138,8 @@ internal static class WorkboardSheet
         );
         yield return new BassTreble(
             ViewFrame.Workboard,
-            join + guitar.Design.Outline.UpperBout.AtMm,
-            bout * 0.5
+            join + (guitar.Design.Outline.UpperBout.AtMm * 0.5),
+            bout * 0.4
         );
         yield return new Label(
             SheetsWords.Of.Format("workboard.ramp", plan.RampMm),

@@ -3,6 +3,7 @@ using Formwright.Findings;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
+using Formwright.Instrument.Plates;
 using Formwright.Packs.Report;
 using Formwright.Sheets;
 
@@ -13,6 +14,7 @@ namespace Formwright.Packs;
 /// <param name="Guitar">The instrument, null where it can't be.</param>
 /// <param name="Action">Its neck and action, null without an instrument.</param>
 /// <param name="Body">Its ribs, back, braces, bridge, neck blank and wood, null without an instrument.</param>
+/// <param name="Plate">Its soundboard as a plate, computed when first asked for; null without an instrument.</param>
 /// <param name="Tooling">Its tooling, null without an instrument.</param>
 /// <param name="Findings">All findings, gravest first, then in trade order.</param>
 public sealed record Study(
@@ -20,6 +22,7 @@ public sealed record Study(
     Guitar? Guitar,
     NeckAndAction? Action,
     BodyPlan? Body,
+    SoundboardPlate? Plate,
     Jigs.Tooling? Tooling,
     IReadOnlyList<Finding> Findings
 )
@@ -44,7 +47,12 @@ public sealed record Study(
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
         Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
-        NeckAndAction? action = result.Guitar is { } built ? NeckAndAction.Of(built, builds) : null;
+        SoundboardPlate? plate = result.Guitar is { } bent
+            ? SoundboardPlate.Of(bent, earlier?.Plate, isPassing: builds is not null)
+            : null;
+        NeckAndAction? action = result.Guitar is { } built
+            ? NeckAndAction.Of(built, builds, plate)
+            : null;
         BodyPlan? body =
             result.Guitar is { } boxed && action is not null
                 ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
@@ -57,6 +65,6 @@ public sealed record Study(
                 .Concat(tooling?.Findings ?? [])
                 .OrderByDescending(finding => finding.Severity),
         ];
-        return new Study(design, result.Guitar, action, body, tooling, findings);
+        return new Study(design, result.Guitar, action, body, plate, tooling, findings);
     }
 }

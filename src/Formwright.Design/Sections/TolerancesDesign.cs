@@ -63,7 +63,11 @@ public sealed record TolerancesDesign(
             double? sigma = isLength
                 ? deviation.OptionalLength(key, 0, most)
                 : deviation.OptionalNumber(key, 0, most, unit);
-            of[input] = new ToleranceDesign(plusMinus, sigma);
+            of[input] = new ToleranceDesign(
+                plusMinus,
+                sigma,
+                table.Has(key) || sigma is not null
+            );
         }
 
         return new(

@@ -1,6 +1,7 @@
 using Formwright.Design;
 using Formwright.Design.Sections;
 using Formwright.Instrument.Necks;
+using Formwright.Instrument.Plates;
 using Formwright.Instrument.Strings;
 using Formwright.Instrument.Wood;
 
@@ -23,7 +24,12 @@ public sealed record ActionSetup(
     /// <summary>Sets the chain up.</summary>
     /// <param name="design">The design.</param>
     /// <param name="domeMm">Height of the soundboard over the datum on the board, at (x from the nut, y towards the treble side), mm.</param>
-    public static ActionSetup Of(InstrumentDesign design, Func<double, double, double> domeMm)
+    /// <param name="bridge">How the bridge moves under the strings where that is computed; null: as the design states.</param>
+    public static ActionSetup Of(
+        InstrumentDesign design,
+        Func<double, double, double> domeMm,
+        BridgeMotion? bridge = null
+    )
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(domeMm);
@@ -36,7 +42,7 @@ public sealed record ActionSetup(
         double[] none = new double[strings.Strings.Count];
         double[] bare = [.. none.Select(_ => scale)];
         double centre = domeMm(scale, 0);
-        ChainFigures figures = FiguresOf(design, centre);
+        ChainFigures figures = FiguresOf(design, centre, bridge);
         ChainGeometry geometry = GeometryOf(design, strings, frets, domeMm, none, bare);
         Intonation intonation = Intonation.Of(HeightsFor(new(figures, geometry)), frets);
         IntonationPlan plan = intonation.Of(design.Saddle.Compensation);
@@ -44,11 +50,11 @@ public sealed record ActionSetup(
         double[] saddle = [.. plan.Strings.Select(each => scale + each.SaddleMm)];
         double at = 0.5 * (saddle[0] + saddle[^1]);
         double dome = domeMm(at, 0);
-        figures = FiguresOf(design, dome);
+        figures = FiguresOf(design, dome, bridge);
         geometry = GeometryOf(design, strings, frets, domeMm, nut, saddle);
         return new(
             new(figures, geometry),
-            Toleranced(design),
+            Toleranced(design, bridge),
             intonation,
             design.Dome.HeightMm > 0 ? dome / design.Dome.HeightMm : 0
         );
@@ -73,7 +79,11 @@ public sealed record ActionSetup(
         return each;
     }
 
-    private static ChainFigures FiguresOf(InstrumentDesign design, double domeMm)
+    private static ChainFigures FiguresOf(
+        InstrumentDesign design,
+        double domeMm,
+        BridgeMotion? bridge
+    )
     {
         FingerboardDesign board = design.Fingerboard;
         double nutTreble = board.ThicknessNutTrebleMm ?? board.ThicknessNutMm;
@@ -96,8 +106,9 @@ public sealed record ActionSetup(
             DomeBoardMm = domeMm,
             DomeFreeMm = At(design.Dome.FreeMm ?? height),
             DomeStrungMm = design.Dome.StrungMm is { } strung ? At(strung) : null,
-            BridgeRiseMm = design.Load.BridgeRiseMm,
-            BridgeRotationRad = design.Load.BridgeRotationDeg * DegToRad,
+            BridgeRiseMm = bridge?.RiseMm ?? design.Load.BridgeRiseMm,
+            BridgeRotationRad =
+                bridge?.RotationRad ?? design.Load.BridgeRotationDeg * DegToRad,
             JoinRotationRad = design.Load.JoinRotationDeg * DegToRad,
             Creep = design.Load.Creep,
             NeckModulusMPa = Timber.Of(design.Wood.Neck).ModulusLongMPa,
@@ -154,9 +165,23 @@ public sealed record ActionSetup(
     }
 
     // Where the strung dome is a figure of its own, its tolerance counts and that of the bridge's rise does not, and the other way round.
-    private static ChainTolerances Toleranced(InstrumentDesign design)
+    // A computed movement of the bridge brings its own uncertainty, unless the maker states one.
+    private static ChainTolerances Toleranced(InstrumentDesign design, BridgeMotion? bridge)
     {
         ChainTolerances all = ChainTolerances.Of(design.Tolerances);
+        if (bridge is not null && !design.Tolerances.Of[ChainInput.BridgeRise].IsStated)
+        {
+            all = all.WithDeviation(ChainInput.BridgeRise, bridge.RiseUncertaintyMm);
+        }
+
+        if (bridge is not null && !design.Tolerances.Of[ChainInput.BridgeRotation].IsStated)
+        {
+            all = all.WithDeviation(
+                ChainInput.BridgeRotation,
+                bridge.RotationUncertaintyRad / DegToRad
+            );
+        }
+
         return design.Dome.StrungMm is null
             ? all.With(0, ChainInput.DomeStrung)
             : all.With(0, ChainInput.BridgeRise);

@@ -42,4 +42,13 @@ public sealed class ChainTolerances
 
         return new(changed);
     }
+
+    /// <summary>The same with a normal standard deviation for one figure.</summary>
+    public ChainTolerances WithDeviation(ChainInput input, double deviation)
+    {
+        Guard.Between(deviation, 0, double.MaxValue);
+        (InputShape, double)[] changed = [.. spreads];
+        changed[(int)input] = (InputShape.Normal, deviation);
+        return new(changed);
+    }
 }

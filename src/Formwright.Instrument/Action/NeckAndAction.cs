@@ -2,6 +2,7 @@ using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Design.Sections;
 using Formwright.Findings;
+using Formwright.Instrument.Plates;
 using Formwright.Instrument.Strings;
 using Formwright.Instrument.Tolerances;
 
@@ -23,6 +24,7 @@ namespace Formwright.Instrument.Action;
 /// <param name="StringRows">Bass to treble.</param>
 /// <param name="Bow">Bow and what to plane.</param>
 /// <param name="Bridge">Load on the bridge.</param>
+/// <param name="BridgeMotion">How the plate says that it moves the bridge; null where the design states it, or the plate can't be computed.</param>
 /// <param name="ActionBass">Uncertainty of the action of the lowest string.</param>
 /// <param name="ActionTreble">Uncertainty of the action of the highest string.</param>
 /// <param name="SaddleBass">Uncertainty of the saddle that the lowest string needs.</param>
@@ -46,6 +48,7 @@ public sealed record NeckAndAction(
     IReadOnlyList<StringRow> StringRows,
     BowAdvice Bow,
     BridgeLoad Bridge,
+    BridgeMotion? BridgeMotion,
     Budget ActionBass,
     Budget ActionTreble,
     Budget SaddleBass,
@@ -57,17 +60,27 @@ public sealed record NeckAndAction(
     IReadOnlyList<Finding> Findings
 )
 {
+    private const int MotionRounds = 3;
+
     /// <summary>The strings at pitch.</summary>
     public StringSet Strings => Model.Geometry.Strings;
 
     /// <summary>Computes neck and action of an instrument, with its own dome.</summary>
-    public static NeckAndAction Of(Guitar guitar, long? builds = null)
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="builds">Builds of the Monte Carlo run; null for the design's number, 0 for none.</param>
+    /// <param name="plate">Its soundboard as a plate, which tells how the bridge moves if the design asks for it; null: as the design states.</param>
+    public static NeckAndAction Of(
+        Guitar guitar,
+        long? builds = null,
+        SoundboardPlate? plate = null
+    )
     {
         ArgumentNullException.ThrowIfNull(guitar);
         return Of(
             guitar.Design,
             (x, y) => guitar.Dome.Field.HeightAt(new Point(x - guitar.JoinMm, y)),
-            builds
+            builds,
+            plate
         );
     }
 
@@ -75,15 +88,31 @@ public sealed record NeckAndAction(
     /// <param name="design">A design that was read without diagnostics.</param>
     /// <param name="domeMm">Height of the soundboard over the datum on the board at (x from the nut, y towards the treble side), mm.</param>
     /// <param name="builds">Builds of the Monte Carlo run; null for the design's number, 0 for none.</param>
+    /// <param name="plate">The soundboard as a plate, or null.</param>
     public static NeckAndAction Of(
         InstrumentDesign design,
         Func<double, double, double> domeMm,
-        long? builds = null
+        long? builds = null,
+        SoundboardPlate? plate = null
     )
     {
         ArgumentNullException.ThrowIfNull(design);
         ActionSetup setup = ActionSetup.Of(design, domeMm);
         MeasuredSoFar bench = MeasuredSoFar.Of(setup, design);
+        BridgeMotion? motion = null;
+        // The couple depends on the saddle, the saddle a little on the answer: each round leaves some hundredth of the change.
+        for (int round = 0; round < MotionRounds; round++)
+        {
+            motion = MotionOf(design, bench.Model, plate);
+            if (motion is null)
+            {
+                break;
+            }
+
+            setup = ActionSetup.Of(design, domeMm, motion);
+            bench = MeasuredSoFar.Of(setup, design);
+        }
+
         ChainModel model = bench.Model;
         HeightChain strung = model.At(BuildStage.Strung);
         HeightChain needed = model.Needed(BuildStage.Strung);
@@ -140,6 +169,7 @@ public sealed record NeckAndAction(
                 design.Fingerboard.BowWantedMm
             ),
             LoadOf(design, model, strung),
+            motion,
             budgets[0],
             budgets[1],
             budgets[2],
@@ -151,6 +181,21 @@ public sealed record NeckAndAction(
             []
         );
         return result with { Findings = [.. ActionRules.Of(design, result)] };
+    }
+
+    private static BridgeMotion? MotionOf(
+        InstrumentDesign design,
+        ChainModel model,
+        SoundboardPlate? plate
+    )
+    {
+        if (plate is null || design.Load.Bridge != BridgeSource.Plate)
+        {
+            return null;
+        }
+
+        BridgeLoad load = LoadOf(design, model, model.At(BuildStage.Strung));
+        return plate.Under(load.PullN, load.CoupleNmm);
     }
 
     // What the bench has not settled yet, in the order of the build.

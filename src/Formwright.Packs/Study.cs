@@ -62,6 +62,9 @@ public sealed record Study(
             .. result
                 .Findings.Concat(action?.Findings ?? [])
                 .Concat(body?.Findings ?? [])
+                .Concat(
+                    plate is not null && action is not null ? PlateRules.Check(plate, action) : []
+                )
                 .Concat(tooling?.Findings ?? [])
                 .OrderByDescending(finding => finding.Severity),
         ];

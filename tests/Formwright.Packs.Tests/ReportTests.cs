@@ -64,6 +64,22 @@ public sealed class ReportTests
             Assert.Equal(JsonValueKind.Number, fastener.GetProperty(name).ValueKind);
         }
 
+        JsonElement plate = root.GetProperty("plate");
+        Assert.True(plate.GetProperty("feeds_the_action").GetBoolean());
+        Assert.Equal(
+            study.Action!.Model.Figures.BridgeRiseMm,
+            plate.GetProperty("bridge_rise_mm").GetDouble(),
+            1e-5
+        );
+        Assert.True(plate.GetProperty("bridge_rise_uncertainty_mm").GetDouble() > 0);
+        Assert.InRange(plate.GetProperty("bridge_rotation_deg").GetDouble(), 0.05, 2);
+        Assert.Equal(20, plate.GetProperty("modes").GetArrayLength());
+        Assert.True(plate.GetProperty("modes_converged").GetBoolean());
+        Assert.True(plate.GetProperty("modes")[0].GetProperty("frequency_hz").GetDouble() > 80);
+        Assert.True(
+            plate.GetProperty("low_hinged_hz").GetDouble() < plate.GetProperty("air_hz").GetDouble()
+        );
+
         foreach (JsonElement finding in root.GetProperty("findings").EnumerateArray())
         {
             Assert.NotEqual("", finding.GetProperty("message").GetString());

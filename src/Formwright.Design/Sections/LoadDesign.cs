@@ -3,7 +3,7 @@ using Formwright.Design.Reading;
 namespace Formwright.Design.Sections;
 
 /// <summary><c>[load]</c>: what the strings' pull does to body and bridge, as the maker knows it from earlier instruments.</summary>
-/// <param name="Bridge">Where the bridge's rise and rotation come from: stated where either is given, unless the file says otherwise.</param>
+/// <param name="Bridge">Where the bridge's rise and rotation come from: stated where either is given, unless the file says otherwise; stated figures also serve where the plate can't be computed.</param>
 /// <param name="JoinRotationDeg">Rotation of the body at the join, nut forward, degrees.</param>
 /// <param name="Creep">Share by which the neck's rise grows until the instrument has settled.</param>
 /// <param name="BridgeRiseMm">Rise of the soundboard under the bridge's middle, mm; 0 where <c>dome.strung</c> is given.</param>
@@ -42,11 +42,6 @@ public sealed record LoadDesign(
             table.Number("tension_least", 220, 0, 2000, "N"),
             table.Number("tension_most", 450, 0, 2000, "N")
         );
-        if (isStated && load.Bridge == BridgeSource.Plate)
-        {
-            table.Fault("bridge", DesignWords.Of["diagnostic.plate-or-stated"]);
-        }
-
         table.InOrder("tension_least", load.TensionLeastN, "tension_most", load.TensionMostN);
         return load;
     }

@@ -14,6 +14,6 @@ public sealed record PlateDesign(PlateRim Rim, bool WithDome, double WoodPercent
             table.Choice("rim", PlateRim.Between),
             table.Flag("dome", false),
             table.Number("wood", 20, 0, 90, "%"),
-            table.Whole("unknowns", 5000, 1000, 20_000)
+            table.Whole("unknowns", 3000, 1000, 20_000)
         );
 }

@@ -57,17 +57,18 @@ public sealed record TolerancesDesign(
         foreach ((ChainInput input, string key, double standard, double most, string unit) in Table)
         {
             bool isLength = unit == "mm";
-            double plusMinus = isLength
-                ? table.Length(key, standard, 0, most)
-                : table.Number(key, standard, 0, most, unit);
+            // What the plate computes brings its own uncertainty; there a tolerance is only what the maker states.
+            double? own = input switch
+            {
+                ChainInput.BridgeRise => table.OptionalLength(key, 0, most),
+                ChainInput.BridgeRotation => table.OptionalNumber(key, 0, most, unit),
+                _ when isLength => table.Length(key, standard, 0, most),
+                _ => table.Number(key, standard, 0, most, unit),
+            };
             double? sigma = isLength
                 ? deviation.OptionalLength(key, 0, most)
                 : deviation.OptionalNumber(key, 0, most, unit);
-            of[input] = new ToleranceDesign(
-                plusMinus,
-                sigma,
-                table.Has(key) || sigma is not null
-            );
+            of[input] = new ToleranceDesign(own ?? standard, sigma, (own ?? sigma) is not null);
         }
 
         return new(

@@ -107,8 +107,7 @@ public sealed record ActionSetup(
             DomeFreeMm = At(design.Dome.FreeMm ?? height),
             DomeStrungMm = design.Dome.StrungMm is { } strung ? At(strung) : null,
             BridgeRiseMm = bridge?.RiseMm ?? design.Load.BridgeRiseMm,
-            BridgeRotationRad =
-                bridge?.RotationRad ?? design.Load.BridgeRotationDeg * DegToRad,
+            BridgeRotationRad = bridge?.RotationRad ?? design.Load.BridgeRotationDeg * DegToRad,
             JoinRotationRad = design.Load.JoinRotationDeg * DegToRad,
             Creep = design.Load.Creep,
             NeckModulusMPa = Timber.Of(design.Wood.Neck).ModulusLongMPa,

@@ -60,7 +60,8 @@ public sealed record NeckAndAction(
     IReadOnlyList<Finding> Findings
 )
 {
-    private const int MotionRounds = 3;
+    private const int MostRounds = 20;
+    private const double SettledMm = 1e-7;
 
     /// <summary>The strings at pitch.</summary>
     public StringSet Strings => Model.Geometry.Strings;
@@ -99,18 +100,19 @@ public sealed record NeckAndAction(
         ArgumentNullException.ThrowIfNull(design);
         ActionSetup setup = ActionSetup.Of(design, domeMm);
         MeasuredSoFar bench = MeasuredSoFar.Of(setup, design);
-        BridgeMotion? motion = null;
-        // The couple depends on the saddle, the saddle a little on the answer: each round leaves some hundredth of the change.
-        for (int round = 0; round < MotionRounds; round++)
+        BridgeMotion? motion = MotionOf(design, bench.Model, plate);
+        // The couple depends on the saddle, the saddle a little on the answer: each round leaves about a tenth of the change.
+        for (int round = 0; motion is not null && round < MostRounds; round++)
         {
-            motion = MotionOf(design, bench.Model, plate);
-            if (motion is null)
+            setup = ActionSetup.Of(design, domeMm, motion);
+            bench = MeasuredSoFar.Of(setup, design);
+            BridgeMotion next = MotionOf(design, bench.Model, plate)!;
+            double change = Math.Abs(next.RiseMm - motion.RiseMm);
+            motion = next;
+            if (change < SettledMm)
             {
                 break;
             }
-
-            setup = ActionSetup.Of(design, domeMm, motion);
-            bench = MeasuredSoFar.Of(setup, design);
         }
 
         ChainModel model = bench.Model;

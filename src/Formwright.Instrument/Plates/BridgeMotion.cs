@@ -25,4 +25,10 @@ public sealed record BridgeMotion(
 
     /// <summary>Its standard uncertainty, degrees.</summary>
     public double RotationUncertaintyDeg => RotationUncertaintyRad * 180 / Math.PI;
+
+    /// <summary>Rotation with the rim hinged, degrees.</summary>
+    public double HingedRotationDeg => HingedRotationRad * 180 / Math.PI;
+
+    /// <summary>Rotation with the rim clamped, degrees.</summary>
+    public double ClampedRotationDeg => ClampedRotationRad * 180 / Math.PI;
 }

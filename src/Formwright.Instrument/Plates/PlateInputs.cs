@@ -8,13 +8,7 @@ internal static class PlateInputs
 {
     /// <summary>Whether two designs have the same plate. Lists are compared entry by entry; a brace of the maker's own by its places too.</summary>
     internal static bool AreSame(InstrumentDesign a, InstrumentDesign b) =>
-        a.Plate with
-        {
-            WoodPercent = 0,
-        } == b.Plate with
-        {
-            WoodPercent = 0,
-        }
+        a.Plate with { WoodPercent = 0 } == b.Plate with { WoodPercent = 0 }
         && a.Outline == b.Outline
         && a.Soundhole == b.Soundhole
         && a.Soundboard == b.Soundboard

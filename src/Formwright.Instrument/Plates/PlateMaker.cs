@@ -209,14 +209,7 @@ public static class PlateMaker
         double thicknessMm,
         PlateWood wood,
         bool isOutside
-    ) =>
-        new(
-            Rectangle(at, widthMm, fromMm, toMm),
-            thicknessMm,
-            wood,
-            Math.PI / 2,
-            isOutside
-        );
+    ) => new(Rectangle(at, widthMm, fromMm, toMm), thicknessMm, wood, Math.PI / 2, isOutside);
 
     private static Point[] Rectangle(Point at, double widthMm, double fromMm, double toMm)
     {

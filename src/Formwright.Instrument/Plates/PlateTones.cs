@@ -9,7 +9,7 @@ namespace Formwright.Instrument.Plates;
 /// <param name="Rim">How the rim is held for <paramref name="Modes"/>: hinged unless the design says clamped.</param>
 /// <param name="Modes">The lowest modes.</param>
 /// <param name="Converged">The modes were found to their tolerance and none was missed.</param>
-/// <param name="VolumeLitres">Air in the box, L.</param>
+/// <param name="VolumeL">Air in the box, L.</param>
 /// <param name="AirHz">The air through the soundhole under a rigid soundboard, Hz.</param>
 /// <param name="Hinged">The first mode with the air, rim hinged.</param>
 /// <param name="Clamped">The first mode with the air, rim clamped.</param>
@@ -17,7 +17,7 @@ public sealed record PlateTones(
     RimSupport Rim,
     IReadOnlyList<PlateMode> Modes,
     bool Converged,
-    double VolumeLitres,
+    double VolumeL,
     double AirHz,
     BoxTone Hinged,
     BoxTone Clamped
@@ -59,12 +59,7 @@ public sealed record PlateTones(
         PlateMode main = modes
             .Modes.Take(PlateRinging.Looked)
             .MaxBy(mode => mode.SweptMm2 * mode.SweptMm2 / mode.MassKg)!;
-        double closed = AirResonance.ClosedHz(
-            main.FrequencyHz,
-            main.MassKg,
-            main.SweptMm2,
-            litres
-        );
+        double closed = AirResonance.ClosedHz(main.FrequencyHz, main.MassKg, main.SweptMm2, litres);
         CoupledResonances both = AirResonance.Coupled(air, main.FrequencyHz, closed);
         return new BoxTone(main.FrequencyHz, closed, both.LowHz, both.HighHz);
     }

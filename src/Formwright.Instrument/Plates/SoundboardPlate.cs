@@ -68,10 +68,7 @@ public sealed class SoundboardPlate
     )
     {
         ArgumentNullException.ThrowIfNull(guitar);
-        if (
-            earlier is not null
-            && (isPassing || PlateInputs.AreSame(earlier.made, guitar.Design))
-        )
+        if (earlier is not null && (isPassing || PlateInputs.AreSame(earlier.made, guitar.Design)))
         {
             return new(guitar, earlier);
         }
@@ -107,9 +104,7 @@ public sealed class SoundboardPlate
         double rise = hingedRise + (share * (clampedRise - hingedRise));
         double turn = hingedTurn + (share * (clampedTurn - hingedTurn));
         // Half the way between both rims, rectangular, whichever of them is chosen; wood and fineness scale the answer.
-        double relative = Math.Sqrt(
-            (WoodShare * WoodShare) + (FinenessShare * FinenessShare / 3)
-        );
+        double relative = Math.Sqrt((WoodShare * WoodShare) + (FinenessShare * FinenessShare / 3));
         return new BridgeMotion(
             rise,
             turn,

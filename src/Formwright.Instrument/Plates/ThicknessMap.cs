@@ -90,16 +90,16 @@ public sealed class ThicknessMap
     private double[,] Sampled()
     {
         int along = (int)Math.Ceiling(outline.BodyLengthMm / StepMm) + 1;
-        int across =
-            (int)Math.Ceiling(outline.Turns.Max(row => row.WidthMm) / 2 / StepMm) + 1;
+        int across = (int)Math.Ceiling(outline.Turns.Max(row => row.WidthMm) / 2 / StepMm) + 1;
         double[,] all = new double[along + 1, across + 1];
         for (int i = 0; i <= along; i++)
         {
-            double half =
-                i * StepMm <= outline.BodyLengthMm ? outline.WidthAt(i * StepMm) / 2 : 0;
+            double half = i * StepMm <= outline.BodyLengthMm ? outline.WidthAt(i * StepMm) / 2 : 0;
             for (int j = 0; j <= across; j++)
             {
-                double distance = outline.Half.Nearest(new Point(i * StepMm, j * StepMm)).DistanceMm;
+                double distance = outline
+                    .Half.Nearest(new Point(i * StepMm, j * StepMm))
+                    .DistanceMm;
                 all[i, j] = j * StepMm <= half ? distance : -distance;
             }
         }

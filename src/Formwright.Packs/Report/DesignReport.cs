@@ -15,6 +15,8 @@ public sealed record DesignReport(
     [property: Description("Back.")] BackReport? Back,
     [property: Description("Bars and braces of the soundboard.")]
         IReadOnlyList<BraceReport>? Braces,
+    [property: Description("The soundboard as a plate; absent where it can't be computed.")]
+        PlateReport? Plate,
     [property: Description("Wood and humidity.")] WoodReport? Wood,
     [property: Description("Workboard.")] WorkboardReport? Workboard,
     [property: Description("Mould.")] MouldReport? Mould,
@@ -38,6 +40,9 @@ public sealed record DesignReport(
             study.Body is { } body ? RibsReport.Of(body.Ribs) : null,
             study.Body is { } backed ? BackReport.Of(backed.Back) : null,
             study.Body is { } braced ? [.. braced.Soundboard.Braces.Select(BraceReport.Of)] : null,
+            study is { Plate: { } plate, Action: { } pulled }
+                ? PlateReport.Of(plate, pulled)
+                : null,
             study.Body is { } wooden ? WoodReport.Of(wooden.Wood) : null,
             study.Tooling is { } tooling ? WorkboardReport.Of(tooling.Workboard) : null,
             study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,

@@ -15,6 +15,13 @@ public sealed record DesignReading(
     IReadOnlyDictionary<string, TextPlace> Places
 )
 {
+    /// <summary>
+    /// What every key came to, given or by default: a number in the key's unit (lengths in mm), a text, a word, true or false, a list of
+    /// numbers, or null where the design leaves it open. Empty when there is any diagnostic.
+    /// </summary>
+    public IReadOnlyDictionary<string, object?> Values { get; init; } =
+        new Dictionary<string, object?>();
+
     /// <summary>Whether a design came out.</summary>
     [MemberNotNullWhen(true, nameof(Design))]
     public bool Succeeded => Design is not null;

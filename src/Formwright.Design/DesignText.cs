@@ -56,7 +56,10 @@ public static class DesignText
                 place => new TextPlace(place.Value.Start.Line + 1, place.Value.Start.Column + 1),
                 StringComparer.Ordinal
             )
-        );
+        )
+        {
+            Values = context.Values,
+        };
     }
 
     /// <summary>Reads a design from disk. A missing, too large or non-text file is a diagnostic.</summary>

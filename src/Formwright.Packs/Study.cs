@@ -39,6 +39,12 @@ public sealed record Study(
             ? SheetSet.Of(Guitar, Action, Body, Tooling)
             : [];
 
+    /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
+    public NamedSheet? Sheet(string id) =>
+        Guitar is not null && Action is not null && Body is not null && Tooling is not null
+            ? SheetSet.One(id, Guitar, Action, Body, Tooling)
+            : null;
+
     /// <summary>Computes a design.</summary>
     /// <param name="design">A design that was read without diagnostics.</param>
     /// <param name="earlier">A study of an earlier state: what the change can't touch is taken from it.</param>

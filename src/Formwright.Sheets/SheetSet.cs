@@ -74,6 +74,38 @@ public static class SheetSet
         }
     }
 
+    /// <summary>One sheet of the set, not numbered, without making the others; null where there is none of that name.</summary>
+    public static NamedSheet? One(
+        string id,
+        Guitar guitar,
+        NeckAndAction action,
+        BodyPlan body,
+        Jigs.Tooling tooling
+    )
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        ArgumentNullException.ThrowIfNull(tooling);
+        return id switch
+        {
+            "outline" => OutlineSheet.Of(guitar),
+            "humidity" => HumiditySheet.Of(guitar, body),
+            "board" => BoardSheet.Of(guitar, body),
+            "soundboard" => SoundboardSheet.Of(guitar, body),
+            "brace-gauges" => BraceGaugeSheet.Of(guitar, body),
+            "rosette" => RosetteSheet.Of(guitar, body),
+            "neck" => NeckSheet.Of(guitar, body),
+            "ribs" => RibSheet.Of(guitar, body),
+            "bending" => BendingSheet.Of(guitar, body),
+            "blocks" => BlockSheet.Of(guitar, body),
+            "back" => BackSheet.Of(guitar, body),
+            "bridge" => BridgeSheet.Of(guitar, body),
+            "workboard" => WorkboardSheet.Of(guitar, tooling.Workboard),
+            "gaps" => GapSheet.Of(guitar, tooling.Workboard),
+            "mould" when tooling.Mould.Parts.Count > 0 => MouldSheet.Of(guitar, tooling.Mould),
+            _ => Of(guitar, action, body, tooling).FirstOrDefault(named => named.Id == id),
+        };
+    }
+
     private static NamedSheet Numbered(NamedSheet named, int number, int count)
     {
         TitleBlock title = named.Sheet.Title with { SheetNumber = number, SheetCount = count };

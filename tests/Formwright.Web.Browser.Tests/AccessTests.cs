@@ -7,13 +7,25 @@ namespace Formwright.Web.Browser.Tests;
 /// <summary>Every page, in both themes, without a violation of axe's rules.</summary>
 public sealed class AccessTests(Browser browser)
 {
+    private static readonly string[] Stages =
+    [
+        "outline",
+        "action",
+        "body",
+        "neck",
+        "wood",
+        "workboard",
+        "mould",
+        "sheets",
+    ];
+
     [Theory]
     [InlineData("light")]
     [InlineData("dark")]
     public async Task NoPageHasAViolation(string theme)
     {
-        await using Workshop shop = new("heron", "plover");
-        await shop.StartAsync();
+        Workshop shop = browser.Shop;
+        string name = shop.Add("heron", "heron-" + theme);
         await using IBrowserContext context = await browser.ContextAsync(
             cookie: $"en.mm.point.{theme}",
             address: shop.Address
@@ -22,15 +34,7 @@ public sealed class AccessTests(Browser browser)
         List<string> found = [];
         foreach (
             string path in (string[])
-                [
-                    "/",
-                    "/d/heron/outline",
-                    "/d/heron/action",
-                    "/d/heron/workboard",
-                    "/d/heron/mould",
-                    "/d/heron/sheets",
-                    "/missing",
-                ]
+                ["/", "/missing", .. Stages.Select(stage => $"/d/{name}/{stage}")]
         )
         {
             await page.OpenAsync(shop.Address + path);

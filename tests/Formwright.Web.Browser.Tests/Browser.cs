@@ -2,14 +2,19 @@ using Microsoft.Playwright;
 
 namespace Formwright.Web.Browser.Tests;
 
-/// <summary>Debian's Chromium, one for all tests; each test has a context of its own.</summary>
+/// <summary>Debian's Chromium and one server, for all tests; each test has a context and a design of its own.</summary>
 public sealed class Browser : IAsyncLifetime
 {
     private IPlaywright? playwright;
     private IBrowser? browser;
+    private int designs;
+
+    /// <summary>The server that most tests share; those that kill theirs start another.</summary>
+    public Workshop Shop { get; } = new();
 
     public async ValueTask InitializeAsync()
     {
+        Task serving = Shop.StartAsync();
         playwright = await Playwright.CreateAsync();
         Assertions.SetDefaultExpectTimeout(40_000);
         browser = await playwright.Chromium.LaunchAsync(
@@ -27,6 +32,17 @@ public sealed class Browser : IAsyncLifetime
                 ],
             }
         );
+        await serving;
+    }
+
+    /// <summary>A fresh copy of Heron on one of its stages, ready for a hand.</summary>
+    public async Task<OpenDesign> OpenAsync(string stage, string cookie = "en.mm.point.light")
+    {
+        string name = Shop.Add("heron", $"heron{Interlocked.Increment(ref designs)}");
+        IBrowserContext context = await ContextAsync(cookie: cookie, address: Shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{Shop.Address}/d/{name}/{stage}");
+        return new OpenDesign(context, page, name);
     }
 
     public async Task<IBrowserContext> ContextAsync(
@@ -66,5 +82,6 @@ public sealed class Browser : IAsyncLifetime
         }
 
         playwright?.Dispose();
+        await Shop.DisposeAsync();
     }
 }

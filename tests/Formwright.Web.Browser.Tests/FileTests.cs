@@ -9,39 +9,33 @@ public sealed class FileTests(Browser browser)
     [Fact]
     public async Task WhatIsWrittenOutsideShowsAndABrokenFileKeepsTheLastDrawing()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
-        string text = File.ReadAllText(shop.PathOf("heron"));
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        string text = File.ReadAllText(browser.Shop.PathOf(open.Name));
         File.WriteAllText(
-            shop.PathOf("heron"),
+            browser.Shop.PathOf(open.Name),
             text.Replace("width = 368", "width = 374", StringComparison.Ordinal)
         );
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("374");
 
         File.WriteAllText(
-            shop.PathOf("heron"),
+            browser.Shop.PathOf(open.Name),
             text.Replace("width = 368", "widht = 368", StringComparison.Ordinal)
         );
         await Expect(page.Locator(".notice")).ToContainTextAsync("widht");
         await Expect(page.Locator(".notice .figure").First).ToContainTextAsync(":");
         Assert.NotEqual("", await page.Locator("path.outline").First.GetAttributeAsync("d"));
-        File.WriteAllText(shop.PathOf("heron"), text);
+        File.WriteAllText(browser.Shop.PathOf(open.Name), text);
         await Expect(page.Locator(".notice")).ToHaveCountAsync(0);
     }
 
     [Fact]
     public async Task TwoTabsShowOneDesign()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage one = await context.NewPageAsync();
-        IPage other = await context.NewPageAsync();
-        await one.OpenAsync($"{shop.Address}/d/heron/outline");
-        await other.OpenAsync($"{shop.Address}/d/heron/outline");
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage one = open.Page;
+        IPage other = await open.Context.NewPageAsync();
+        await other.OpenAsync($"{browser.Shop.Address}/d/{open.Name}/outline");
         await one.SetAsync("outline.waist.width", "240");
         await Expect(other.Field("outline.waist.width")).ToHaveValueAsync("240");
     }
@@ -65,8 +59,7 @@ public sealed class FileTests(Browser browser)
     [Fact]
     public async Task ANewInstrumentIsMadeCopiedNamedAndBinned()
     {
-        await using Workshop shop = new();
-        await shop.StartAsync();
+        Workshop shop = browser.Shop;
         await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
         IPage page = await context.NewPageAsync();
         await page.OpenAsync(shop.Address);

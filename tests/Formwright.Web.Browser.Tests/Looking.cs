@@ -9,11 +9,14 @@ internal static class Looking
     public static async Task OpenAsync(this IPage page, string address)
     {
         await page.GotoAsync(address);
-        await page.WaitForFunctionAsync(
-            "() => (document.querySelector('[data-live=yes]') || document.querySelector('.plain')) && !document.querySelector('.pending.wide')"
-        );
-        await page.WaitForTimeoutAsync(400);
+        await page.LiveAsync();
     }
+
+    public static Task LiveAsync(this IPage page) =>
+        page.WaitForFunctionAsync(
+            "() => (document.querySelector('[data-live=yes]') && (!document.querySelector('svg[data-drawing]') || document.querySelector('[data-sized]'))"
+                + " || document.querySelector('.plain')) && !document.querySelector('.pending.wide')"
+        );
 
     public static ILocator Field(this IPage page, string key) => page.Locator($"[id='f-{key}']");
 

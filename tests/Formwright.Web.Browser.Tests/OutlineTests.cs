@@ -9,23 +9,20 @@ public sealed class OutlineTests(Browser browser)
     [Fact]
     public async Task AChangedWidthMovesFiguresAndStays()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
         string before = await page.FigureAsync("half-length");
         await page.SetAsync("outline.lower_bout.width", "372,5");
         await Expect(page.Locator("[data-figure='half-length']")).Not.ToHaveTextAsync(before);
         await Expect(page.Locator("[data-kept]")).ToHaveAttributeAsync("data-kept", "yes");
-        await shop.FileSaysAsync("heron", "width = 372.5");
-        Assert.Contains("# heel to tail", File.ReadAllText(shop.PathOf("heron")));
+        await browser.Shop.FileSaysAsync(open.Name, "width = 372.5");
+        Assert.Contains("# heel to tail", File.ReadAllText(browser.Shop.PathOf(open.Name)));
         await page.ReloadAsync();
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("372.5");
 
         await page.WaitForTimeoutAsync(500);
         await page.Locator("body").PressAsync("Control+z");
-        await shop.FileSaysAsync("heron", "width = 368");
+        await browser.Shop.FileSaysAsync(open.Name, "width = 368");
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("368");
         await page.Locator("body").PressAsync("Control+Shift+Z");
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("372.5");
@@ -34,11 +31,8 @@ public sealed class OutlineTests(Browser browser)
     [Fact]
     public async Task AHandleFollowsHandAndKeys()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
         await page.DragAsync("lower_bout", "uy", 10, 6);
         await Expect(page.Field("outline.lower_bout.width")).Not.ToHaveValueAsync("368");
         await Expect(page.Field("outline.lower_bout.at")).Not.ToHaveValueAsync("356");
@@ -61,11 +55,8 @@ public sealed class OutlineTests(Browser browser)
     [Fact]
     public async Task AFindingLeadsToItsField()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
         await page.SetAsync("outline.waist.width", "300");
         ILocator cure = page.Locator(".findings li.held a").First;
         await cure.ClickAsync();
@@ -79,37 +70,28 @@ public sealed class OutlineTests(Browser browser)
     [Fact]
     public async Task OutOfRangeSaysWhatTheKeyTakesAndChangesNothing()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
-        string before = File.ReadAllText(shop.PathOf("heron"));
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        string before = File.ReadAllText(browser.Shop.PathOf(open.Name));
         await page.SetAsync("outline.waist.width", "5");
         await Expect(page.Field("outline.waist.width"))
             .ToHaveAttributeAsync("aria-invalid", "true");
         await Expect(page.Locator("[id='f-outline.waist.width-fault']")).ToContainTextAsync("20");
-        Assert.Equal(before, File.ReadAllText(shop.PathOf("heron")));
+        Assert.Equal(before, File.ReadAllText(browser.Shop.PathOf(open.Name)));
     }
 
     [Fact]
     public async Task SpanishAndInches()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
-        await using IBrowserContext context = await browser.ContextAsync(
-            cookie: "es.in.comma.light",
-            address: shop.Address
-        );
-        IPage page = await context.NewPageAsync();
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await using OpenDesign open = await browser.OpenAsync("outline", "es.in.comma.light");
+        IPage page = open.Page;
         await Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "es");
         await Expect(page.Locator(".stages")).ToContainTextAsync("Plantilla");
         await page.SetAsync("outline.lower_bout.width", "14 1/2");
-        await shop.FileSaysAsync("heron", "width = \"14 1/2 in\"");
+        await browser.Shop.FileSaysAsync(open.Name, "width = \"14 1/2 in\"");
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("14 1/2");
         await page.SetAsync("outline.waist.width", "9,25");
-        await shop.FileSaysAsync("heron", "width = \"9.25 in\"");
+        await browser.Shop.FileSaysAsync(open.Name, "width = \"9.25 in\"");
         await Expect(page.Field("outline.waist.width")).ToHaveValueAsync("9 1/4");
     }
 }

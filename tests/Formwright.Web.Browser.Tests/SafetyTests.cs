@@ -9,8 +9,8 @@ public sealed class SafetyTests(Browser browser)
     [Fact]
     public async Task ForeignHostsAndOriginsAreRefused()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
+        Workshop shop = browser.Shop;
+        shop.Add("heron", "guarded");
         using HttpClient client = new();
         Assert.Equal(HttpStatusCode.OK, await StatusAsync(client, shop, "/", []));
         Assert.Equal(
@@ -30,7 +30,7 @@ public sealed class SafetyTests(Browser browser)
             await StatusAsync(
                 client,
                 shop,
-                "/files/heron/outline.svg",
+                "/files/guarded/outline.svg",
                 [("Sec-Fetch-Site", "cross-site")]
             )
         );
@@ -54,11 +54,11 @@ public sealed class SafetyTests(Browser browser)
     [InlineData("/d/link/outline")]
     public async Task NoPathLeadsOutOfTheFolder(string path)
     {
-        await using Workshop shop = new("heron");
+        Workshop shop = browser.Shop;
         string outside = Path.Combine(Path.GetTempPath(), $"outside-{Guid.NewGuid():N}.toml");
         File.WriteAllText(outside, "secret = 1");
+        File.Delete(shop.PathOf("link"));
         File.CreateSymbolicLink(shop.PathOf("link"), outside);
-        await shop.StartAsync();
         using HttpClient client = new();
         using HttpResponseMessage got = await client.GetAsync(
             new Uri(shop.Address + path),
@@ -78,8 +78,8 @@ public sealed class SafetyTests(Browser browser)
     [Fact]
     public async Task ThePolicyHoldsAndNothingComesFromElsewhere()
     {
-        await using Workshop shop = new("heron");
-        await shop.StartAsync();
+        Workshop shop = browser.Shop;
+        shop.Add("heron", "watched");
         await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
         IPage page = await context.NewPageAsync();
         List<string> asked = [];
@@ -92,9 +92,9 @@ public sealed class SafetyTests(Browser browser)
                 complaints.Add(message.Text);
             }
         };
-        await page.OpenAsync($"{shop.Address}/d/heron/outline");
+        await page.OpenAsync($"{shop.Address}/d/watched/outline");
         await page.SetAsync("outline.waist.width", "238");
-        await page.OpenAsync($"{shop.Address}/d/heron/sheets");
+        await page.OpenAsync($"{shop.Address}/d/watched/sheets");
         Assert.All(
             asked,
             url =>

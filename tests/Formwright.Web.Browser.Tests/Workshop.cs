@@ -17,7 +17,7 @@ public sealed class Workshop : IAsyncDisposable
         Directory.CreateDirectory(Folder);
         foreach (string model in models)
         {
-            File.Copy(Repository.PathOf("examples", model + ".toml"), PathOf(model));
+            Add(model, model);
         }
     }
 
@@ -28,6 +28,13 @@ public sealed class Workshop : IAsyncDisposable
     public string Address => $"http://localhost:{port}";
 
     public string PathOf(string design) => Path.Combine(Folder, design + ".toml");
+
+    /// <summary>Copies a model into the folder.</summary>
+    public string Add(string model, string name)
+    {
+        File.Copy(Repository.PathOf("examples", model + ".toml"), PathOf(name));
+        return name;
+    }
 
     public async Task StartAsync()
     {

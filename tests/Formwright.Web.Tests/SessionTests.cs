@@ -1,5 +1,4 @@
 using Formwright.Design;
-using Formwright.Design.Reading;
 using Formwright.Web.Designs;
 
 namespace Formwright.Web.Tests;
@@ -133,24 +132,5 @@ public sealed class SessionTests : IDisposable
         using DesignSessions sessions = new(folder);
         Assert.Null(sessions.Open("link"));
         File.Delete(outside);
-    }
-
-    [Fact]
-    public void EveryLengthOfTheFileHasItsValue()
-    {
-        InstrumentDesign design = DesignText.Parse(DesignModels.TextOf("heron"), "heron").Design!;
-        string[] unknown =
-        [
-            .. DesignText
-                .Keys()
-                .Where(spec => spec.Kind == KeyKind.Length)
-                .Select(spec => spec.Path)
-                .Where(path =>
-                    !path.Contains('[')
-                    && !path.StartsWith("tolerances.", StringComparison.Ordinal)
-                    && !DesignValue.Knows(design, path)
-                ),
-        ];
-        Assert.Empty(unknown);
     }
 }

@@ -21,6 +21,9 @@ internal sealed class ReadingContext(
     /// <summary>Where each key that was read stands.</summary>
     public Dictionary<string, SourceSpan> Places { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>What each key that was asked for came to: given, or its default.</summary>
+    public Dictionary<string, object?> Values { get; } = new(StringComparer.Ordinal);
+
     public void Report(SourceSpan at, string key, string message) =>
         diagnostics.Add(new Diagnostic(file, at.Start.Line + 1, at.Start.Column + 1, key, message));
 }

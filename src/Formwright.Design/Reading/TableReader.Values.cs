@@ -43,6 +43,12 @@ public sealed partial class TableReader
         ];
     }
 
+    private T Kept<T>(string key, T value)
+    {
+        context.Values[Join(path, key)] = value;
+        return value;
+    }
+
     // Null where the key is absent, NaN where it is faulty.
     private double? ReadNumber(string key, KeyKind kind, string unit, double min, double max)
     {

@@ -18,28 +18,34 @@ public sealed partial class TableReader
     public double Length(string key, double? whenAbsent, double min, double max)
     {
         Declare(key, KeyKind.Length, "mm", Number(whenAbsent), min, max);
-        return ReadNumber(key, KeyKind.Length, "mm", min, max) ?? Absent(key, whenAbsent);
+        return Kept(
+            key,
+            ReadNumber(key, KeyKind.Length, "mm", min, max) ?? Absent(key, whenAbsent)
+        );
     }
 
     /// <summary>A length in mm, or null where the key is absent.</summary>
     public double? OptionalLength(string key, double min, double max)
     {
         Declare(key, KeyKind.Length, "mm", "", min, max);
-        return ReadNumber(key, KeyKind.Length, "mm", min, max);
+        return Kept(key, ReadNumber(key, KeyKind.Length, "mm", min, max));
     }
 
     /// <summary>A plain number in <paramref name="unit"/>. Null for <paramref name="whenAbsent"/>: the key must be given.</summary>
     public double Number(string key, double? whenAbsent, double min, double max, string unit)
     {
         Declare(key, KeyKind.Number, unit, Number(whenAbsent), min, max);
-        return ReadNumber(key, KeyKind.Number, unit, min, max) ?? Absent(key, whenAbsent);
+        return Kept(
+            key,
+            ReadNumber(key, KeyKind.Number, unit, min, max) ?? Absent(key, whenAbsent)
+        );
     }
 
     /// <summary>A plain number in <paramref name="unit"/>, or null where the key is absent.</summary>
     public double? OptionalNumber(string key, double min, double max, string unit)
     {
         Declare(key, KeyKind.Number, unit, "", min, max);
-        return ReadNumber(key, KeyKind.Number, unit, min, max);
+        return Kept(key, ReadNumber(key, KeyKind.Number, unit, min, max));
     }
 
     /// <summary>A whole number. Null for <paramref name="whenAbsent"/>: the key must be given.</summary>
@@ -47,7 +53,7 @@ public sealed partial class TableReader
     {
         Declare(key, KeyKind.Whole, "", Number(whenAbsent), min, max);
         double value = ReadNumber(key, KeyKind.Whole, "", min, max) ?? Absent(key, whenAbsent);
-        return double.IsFinite(value) ? (int)value : min;
+        return Kept(key, double.IsFinite(value) ? (int)value : min);
     }
 
     /// <summary>Lengths in mm, in the order of the file; at most 64. An empty list is refused unless it is the default.</summary>
@@ -56,7 +62,7 @@ public sealed partial class TableReader
         IReadOnlyList<double> whenAbsent,
         double min,
         double max
-    ) => ReadList(key, KeyKind.Lengths, "mm", whenAbsent, min, max);
+    ) => Kept(key, ReadList(key, KeyKind.Lengths, "mm", whenAbsent, min, max));
 
     /// <summary>Plain numbers in <paramref name="unit"/>, in the order of the file; at most 64. An empty list is refused unless it is the default.</summary>
     public IReadOnlyList<double> Numbers(
@@ -65,12 +71,13 @@ public sealed partial class TableReader
         double min,
         double max,
         string unit
-    ) => ReadList(key, KeyKind.Numbers, unit, whenAbsent, min, max);
+    ) => Kept(key, ReadList(key, KeyKind.Numbers, unit, whenAbsent, min, max));
 
     /// <summary>Free text of one line and at most 200 characters.</summary>
     public string Text(string key, string whenAbsent)
     {
         Declare(key, KeyKind.Text, "", $"\"{whenAbsent}\"", 0, MostCharacters);
+        Kept(key, whenAbsent);
         ValueSyntax? value = ValueOf(key);
         if (value is null)
         {
@@ -87,7 +94,7 @@ public sealed partial class TableReader
         }
         else
         {
-            return text;
+            return Kept(key, text);
         }
 
         return whenAbsent;
@@ -97,10 +104,11 @@ public sealed partial class TableReader
     public bool Flag(string key, bool whenAbsent)
     {
         Declare(key, KeyKind.Flag, "", whenAbsent ? "true" : "false", 0, 1);
+        Kept(key, whenAbsent);
         ValueSyntax? value = ValueOf(key);
         if (value is BooleanValueSyntax flag)
         {
-            return flag.Value;
+            return Kept(key, flag.Value);
         }
 
         if (value is not null)
@@ -127,6 +135,7 @@ public sealed partial class TableReader
     public string Word(string key, string whenAbsent, IReadOnlyList<string> names)
     {
         Declare(key, KeyKind.Choice, "", $"\"{whenAbsent}\"", 0, 0, names);
+        Kept(key, whenAbsent);
         ValueSyntax? value = ValueOf(key);
         if (value is null)
         {
@@ -139,7 +148,7 @@ public sealed partial class TableReader
             { } found
         )
         {
-            return found;
+            return Kept(key, found);
         }
 
         string dotted = Told(key);

@@ -19,6 +19,9 @@ public sealed record OrdinateDimensions(
 {
     private const double BendMm = 4;
 
+    /// <summary>How far the part reaches beyond the outermost place, model mm: it comes on top of the offset at every scale.</summary>
+    public double BeyondMm { get; init; }
+
     public int Decimals { get; init; } = 1;
 
     public TextStyle Style { get; init; } = TextStyle.SmallFigure;
@@ -47,7 +50,8 @@ public sealed record OrdinateDimensions(
                 .Select(p => (p.s, p.Item2, (p.Item2 - Point.Origin).Dot(along)))
                 .OrderBy(p => p.Item3),
         ];
-        double edge = places.Max(p => (p.At - Point.Origin).Dot(outwards)) + OffsetMm;
+        double beyond = BeyondMm / DimensionLine.ModelPerSheet(placement, outwards);
+        double edge = places.Max(p => (p.At - Point.Origin).Dot(outwards)) + beyond + OffsetMm;
         double[] spread = Spreading.Spread(
             [.. places.Select(p => p.Along)],
             1.5 * Math.Max(Style.HeightMm, NameStyle.HeightMm)

@@ -19,6 +19,9 @@ public sealed record View(IReadOnlyList<Item> Items, ViewFrame Frame = ViewFrame
     /// <summary>Name of the view, instead of that of its frame; empty for none.</summary>
     public string? Label { get; init; }
 
+    /// <summary>Its label, or the name of its frame; empty for none.</summary>
+    public string Name => Label ?? Words.Of($"view.{Frame}");
+
     /// <summary>Sheet point on which <see cref="Origin"/> stands.</summary>
     public Point At { get; init; }
 
@@ -92,7 +95,7 @@ public sealed record View(IReadOnlyList<Item> Items, ViewFrame Frame = ViewFrame
     {
         ArgumentNullException.ThrowIfNull(ink);
         Placement own = placement.After(Placement);
-        string name = Label ?? Words.Of($"view.{Frame}");
+        string name = Name;
         Box box = ink.Measure(() =>
         {
             foreach (Item item in Items)

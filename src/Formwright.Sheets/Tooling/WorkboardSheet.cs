@@ -118,8 +118,11 @@ internal static class WorkboardSheet
                 ),
             ],
             Side.Left,
-            edge - half + 14
-        );
+            14
+        )
+        {
+            BeyondMm = edge - half,
+        };
         double widest = join + guitar.Design.Outline.LowerBout.AtMm;
         yield return new LinearDimension(
             new Point(widest, -edge),

@@ -15,7 +15,7 @@ export function attach(frame, server) {
         const height = frame.clientHeight;
         if (`${width} ${height}` !== size && width > 0) {
             size = `${width} ${height}`;
-            server.invokeMethodAsync("Resized", width, height);
+            server.invokeMethodAsync("Resized", width, height).then(() => { frame.dataset.sized = size; });
         }
     });
     watch.observe(frame);
@@ -147,9 +147,15 @@ export function attach(frame, server) {
     return { stop() { stopping.abort(); watch.disconnect(); } };
 }
 
-/** Goes to the field that cures a finding. */
-export function jump(key) {
-    const field = document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);
+/** Goes to the field that cures a finding: the one in sight, or the one among all keys of the stage, which is made when they are opened. */
+export async function jump(key) {
+    const find = () => document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);
+    const more = document.querySelector("[data-more]");
+    if (!find() && more && !more.open) {
+        more.open = true;
+        for (let i = 0; i < 40 && !find(); i++) await new Promise(done => setTimeout(done, 50));
+    }
+    const field = find();
     if (!field) return false;
     field.closest("details")?.setAttribute("open", "");
     field.scrollIntoView({ block: "center" });
@@ -163,8 +169,20 @@ if (!globalThis.formwright) {
 
     document.addEventListener("click", event => {
         const link = event.target.closest?.("[data-jump]");
-        if (link && jump(link.dataset.jump)) event.preventDefault();
+        // A cure on this very stage needs no new page.
+        if (link && link.hasAttribute("data-here")) { event.preventDefault(); jump(link.dataset.jump); }
     }, true);
+
+    // How a figure is measured, and where a hole stands: told for what is pointed at, touched or reached by Tab.
+    const tell = event => {
+        const figure = event.target.closest?.("[data-how]");
+        const how = document.querySelector("[data-how-here]");
+        if (figure && how) how.textContent = figure.dataset.how;
+        const hole = event.target.closest?.("[data-hole]");
+        const tip = document.querySelector("[data-hole-tip]");
+        if (tip && (hole || event.type === "click")) tip.textContent = hole?.dataset.hole ?? "";
+    };
+    for (const each of ["pointerover", "focusin", "click"]) document.addEventListener(each, tell);
 
     // A dimension on the drawing and its row in the schedule are one thing: point at one and the other lights up.
     const light = on => event => {

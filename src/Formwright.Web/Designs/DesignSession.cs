@@ -44,7 +44,7 @@ public sealed class DesignSession : IDisposable
         State = new SessionState(
             reading.Text,
             reading,
-            reading.Design,
+            reading.Succeeded ? reading : null,
             outline,
             null,
             false,
@@ -291,7 +291,7 @@ public sealed class DesignSession : IDisposable
         {
             Text = text,
             Reading = reading,
-            Design = reading.Design ?? State.Design,
+            Good = reading.Succeeded ? reading : State.Good,
             Outline = outline,
             IsSaved = isSaved,
             Theirs = null,

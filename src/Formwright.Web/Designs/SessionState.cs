@@ -7,10 +7,10 @@ namespace Formwright.Web.Designs;
 /// <summary>What is known of an open design at one moment.</summary>
 /// <param name="Text">Its text.</param>
 /// <param name="Reading">What came of reading the text: a design, or diagnostics.</param>
-/// <param name="Design">The last design that read well; null where none has.</param>
+/// <param name="Good">The last text that read well; null where none has.</param>
 /// <param name="Outline">Its outline, solved; null where no design has read well.</param>
 /// <param name="Study">What was computed last; null before the first time.</param>
-/// <param name="IsPending">Whether <paramref name="Study"/> is behind <paramref name="Design"/> and on its way.</param>
+/// <param name="IsPending">Whether <paramref name="Study"/> is behind <see cref="Design"/> and on its way.</param>
 /// <param name="SavedAt">When it was last kept on disk.</param>
 /// <param name="IsSaved">Whether the text is on disk.</param>
 /// <param name="SaveFault">Why it could not be kept, or null.</param>
@@ -20,7 +20,7 @@ namespace Formwright.Web.Designs;
 public sealed record SessionState(
     string Text,
     DesignReading Reading,
-    InstrumentDesign? Design,
+    DesignReading? Good,
     OutlineSolution? Outline,
     Study? Study,
     bool IsPending,
@@ -30,4 +30,8 @@ public sealed record SessionState(
     string? Theirs,
     bool CanUndo,
     bool CanRedo
-);
+)
+{
+    /// <summary>The last design that read well; null where none has.</summary>
+    public InstrumentDesign? Design => Good?.Design;
+}

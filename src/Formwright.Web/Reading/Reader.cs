@@ -83,6 +83,15 @@ public sealed record Reader(string Language, bool Inches, bool Comma, string The
         return value.ToString($"F{places}", Culture);
     }
 
+    /// <summary>A figure that is no length, rounded for reading.</summary>
+    public string Number(double value, int decimals = 0) =>
+        double.IsFinite(value)
+            ? (Math.Round(value, decimals, MidpointRounding.AwayFromZero) + 0.0).ToString(
+                $"F{decimals}",
+                Culture
+            )
+            : "–";
+
     /// <summary>A value whole, as it can be typed again: mm to the thousandth, inches as a fraction where one is exact.</summary>
     public string Whole(double mm)
     {

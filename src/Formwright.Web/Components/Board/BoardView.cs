@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Formwright.Design;
 using Formwright.Design.Reading;
 using Formwright.Findings;
@@ -10,7 +11,7 @@ namespace Formwright.Web.Components.Board;
 /// <param name="Session">The open design.</param>
 /// <param name="State">Its state at the time of drawing.</param>
 /// <param name="Reader">The person at the page.</param>
-public sealed record BoardView(DesignSession Session, SessionState State, Reader Reader)
+public sealed partial record BoardView(DesignSession Session, SessionState State, Reader Reader)
 {
     private static readonly Dictionary<string, KeySpec> Specs = DesignText
         .Keys()
@@ -22,14 +23,40 @@ public sealed record BoardView(DesignSession Session, SessionState State, Reader
     /// <summary>All keys, in the order of the file.</summary>
     public static IEnumerable<KeySpec> AllSpecs => Specs.Values;
 
-    /// <summary>What a key takes.</summary>
-    public static KeySpec Spec(string path) => Specs[path];
+    /// <summary>What a key takes, be it one of a list (<c>back.bars[2].at</c>) or not.</summary>
+    public static KeySpec Spec(string path) => Specs[Index().Replace(path, "[]")];
+
+    /// <summary>What a key came to, given or by default; null where the design leaves it open.</summary>
+    public object? ValueOf(string path) => State.Good?.Values.GetValueOrDefault(path);
 
     /// <summary>The length that the design has for a key, mm; null where it is left open.</summary>
-    public double? LengthOf(string path) => DesignValue.Of(Design, path) as double?;
+    public double? LengthOf(string path) => ValueOf(path) as double?;
 
     /// <summary>Whether the file gives a key.</summary>
-    public bool IsSet(string path) => State.Reading.Places.ContainsKey(path);
+    public bool IsSet(string path) => State.Good?.Places.ContainsKey(path) == true;
+
+    /// <summary>The keys that a spec has in this design: itself, or one for each entry of its lists.</summary>
+    public IEnumerable<string> PathsOf(KeySpec spec)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        int mark = spec.Path.IndexOf("[]", StringComparison.Ordinal);
+        if (mark < 0)
+        {
+            yield return spec.Path;
+            yield break;
+        }
+
+        for (int i = 0; ; i++)
+        {
+            string path = $"{spec.Path[..mark]}[{i}]{spec.Path[(mark + 2)..]}";
+            if (State.Good?.Values.ContainsKey(path) != true)
+            {
+                yield break;
+            }
+
+            yield return path;
+        }
+    }
 
     /// <summary>Takes a value as TOML, null to leave the key open.</summary>
     /// <returns>What is wrong with it, or null.</returns>
@@ -46,4 +73,7 @@ public sealed record BoardView(DesignSession Session, SessionState State, Reader
                 .Where(finding => Stage.Of(finding) == stage)
                 .Select((finding, i) => (i + 1, finding)),
         ];
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex Index();
 }

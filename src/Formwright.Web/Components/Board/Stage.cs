@@ -4,60 +4,97 @@ namespace Formwright.Web.Components.Board;
 
 /// <summary>A stage of the job, in trade order.</summary>
 /// <param name="Id">Last part of its address, and key of its name.</param>
-/// <param name="Codes">What the codes of its findings start with.</param>
+/// <param name="Codes">What the codes of its findings start with; findings of other codes go to the stage of the field that cures them.</param>
 /// <param name="Groups">Groups of the design file that are decided here.</param>
-public sealed record Stage(string Id, IReadOnlyList<string> Codes, IReadOnlyList<string> Groups)
+/// <param name="Cautions">Keys of the cautions that apply to its work.</param>
+public sealed record Stage(
+    string Id,
+    IReadOnlyList<string> Codes,
+    IReadOnlyList<string> Groups,
+    IReadOnlyList<string> Cautions
+)
 {
+    /// <summary>Parts that are looked at one at a time; none where the stage has a drawing of its own.</summary>
+    public IReadOnlyList<StagePart> Parts { get; init; } = [];
+
     public static Stage Outline { get; } =
         new(
             "outline",
             ["outline", "soundhole", "trace"],
-            ["instrument", "outline", "soundhole", "harmonic_bars"]
+            ["instrument", "outline", "soundhole", "harmonic_bars"],
+            []
         );
 
     public static Stage Action { get; } =
         new(
             "action",
-            [
-                "action",
-                "neck",
-                "saddle",
-                "strings",
-                "fingerboard",
-                "load",
-                "measured",
-                "dome",
-                "ribs",
-                "back",
-                "body",
-            ],
+            ["action", "neck", "saddle", "strings", "fingerboard", "load", "measured"],
             [
                 "neck",
                 "fingerboard",
                 "strings",
                 "action",
                 "saddle",
-                "dome",
+                "nut",
                 "load",
                 "measured",
                 "tolerances",
-                "soundboard",
-                "ribs",
-                "back",
-                "wood",
-                "climate",
-                "board_test",
-            ]
+            ],
+            ["string-tension", "bone-dust"]
         );
 
+    public static Stage Body { get; } =
+        new(
+            "body",
+            ["dome"],
+            [
+                "dome",
+                "soundboard",
+                "bracing",
+                "braces",
+                "rosette",
+                "bridge",
+                "back",
+                "ribs",
+                "blocks",
+            ],
+            ["hot-bending", "router", "dust", "solvents"]
+        )
+        {
+            Parts =
+            [
+                new("dome", ["soundboard", "brace-gauges", "rosette"]),
+                new("back", ["back"]),
+                new("ribs", ["ribs", "bending", "blocks"]),
+                new("bridge", ["bridge"]),
+            ],
+        };
+
+    public static Stage Neck { get; } =
+        new("neck", [], ["head", "heel"], ["router", "dust"]) { Parts = [new("neck", ["neck"])] };
+
+    public static Stage Wood { get; } =
+        new("wood", ["wood"], ["wood", "climate", "board_test", "board_target"], ["dust", "cites"])
+        {
+            Parts = [new("humidity", ["humidity"]), new("board", ["board", "tap"])],
+        };
+
     public static Stage Workboard { get; } =
-        new("workboard", ["workboard", "relief", "spine"], ["workboard", "fasteners"]);
+        new("workboard", ["workboard", "relief", "spine"], ["workboard"], ["router", "dust"])
+        {
+            Parts = [new("plan", ["workboard"]), new("gaps", ["gaps"])],
+        };
 
-    public static Stage Mould { get; } = new("mould", ["mould", "bracket"], ["mould", "templates"]);
+    public static Stage Mould { get; } =
+        new("mould", ["mould"], ["mould", "templates"], ["router", "dust"])
+        {
+            Parts = [new("mould", ["mould"])],
+        };
 
-    public static Stage Sheets { get; } = new("sheets", [], ["sheets"]);
+    public static Stage Sheets { get; } = new("sheets", [], ["sheets"], []);
 
-    public static IReadOnlyList<Stage> All { get; } = [Outline, Action, Workboard, Mould, Sheets];
+    public static IReadOnlyList<Stage> All { get; } =
+    [Outline, Action, Body, Neck, Wood, Workboard, Mould, Sheets];
 
     public string Name => WebWords.Of[$"stage.{Id}"];
 
@@ -69,7 +106,7 @@ public sealed record Stage(string Id, IReadOnlyList<string> Codes, IReadOnlyList
     {
         ArgumentNullException.ThrowIfNull(finding);
         string head = finding.Code.Split('.')[0];
-        return All.FirstOrDefault(stage => stage.Codes.Contains(head)) ?? Sheets;
+        return All.FirstOrDefault(stage => stage.Codes.Contains(head)) ?? OfField(finding.Field);
     }
 
     /// <summary>The stage that has a key's field.</summary>

@@ -80,13 +80,23 @@ public sealed record Stage(
         };
 
     public static Stage Workboard { get; } =
-        new("workboard", ["workboard", "relief", "spine"], ["workboard"], ["router", "dust"])
+        new(
+            "workboard",
+            ["workboard", "board-check", "relief", "spine"],
+            ["workboard"],
+            ["router", "dust"]
+        )
         {
-            Parts = [new("plan", ["workboard"]), new("gaps", ["gaps"])],
+            Parts =
+            [
+                new("plan", ["workboard"]),
+                new("relief", ["spots", "overlay", "relief-gauges", "support-blocks"]),
+                new("gaps", ["gaps"]),
+            ],
         };
 
     public static Stage Mould { get; } =
-        new("mould", ["mould"], ["mould", "templates"], ["router", "dust"])
+        new("mould", ["mould", "jig"], ["mould", "templates", "jig"], ["router", "dust"])
         {
             Parts = [new("mould", ["mould"])],
         };

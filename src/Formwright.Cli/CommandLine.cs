@@ -82,6 +82,7 @@ public static class CommandLine
             SolveCommand.Make(streams),
             BoardCheckCommand.Make(streams),
             PackCommand.Make(streams),
+            JigCommand.Make(streams),
             ImportCommand.Make(streams),
             FairCommand.Make(streams),
             CompareCommand.Make(streams),

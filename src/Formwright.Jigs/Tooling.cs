@@ -1,5 +1,6 @@
 using Formwright.Findings;
 using Formwright.Instrument;
+using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
 using Formwright.Jigs.Templates;
@@ -17,17 +18,24 @@ public sealed record Tooling(
     IReadOnlyList<Part> Templates
 )
 {
+    /// <summary>The slotted board with its brackets, where the design asks for one.</summary>
+    public JigPlan? Jig { get; init; }
+
     /// <summary>Every part that is cut.</summary>
     public IEnumerable<Part> Parts =>
-        [Workboard.Board, .. Workboard.Parts, .. Mould.Parts, .. Templates];
+        [Workboard.Board, .. Workboard.Parts, .. Mould.Parts, .. Templates, .. Jig?.Parts ?? []];
 
     /// <summary>What to see to.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Workboard.Findings, .. Mould.Findings];
+    public IReadOnlyList<Finding> Findings =>
+        [.. Workboard.Findings, .. Mould.Findings, .. Jig?.Findings ?? []];
 
     /// <summary>The tooling of a guitar.</summary>
     public static Tooling Of(Guitar guitar)
     {
         MouldPlan mould = MouldMaker.Of(guitar);
-        return new Tooling(WorkboardMaker.Of(guitar, mould), mould, TemplateMaker.Of(guitar));
+        return new Tooling(WorkboardMaker.Of(guitar, mould), mould, TemplateMaker.Of(guitar))
+        {
+            Jig = guitar.Design.Jig.Make ? JigMaker.Of(guitar) : null,
+        };
     }
 }

@@ -24,7 +24,38 @@ internal static class PackContents
 
         SheetsDesign settings = study.Design.Sheets;
         PrintScale scale = new(settings.PrintScaleX, settings.PrintScaleY);
-        foreach (NamedSheet named in study.Sheets())
+        IEnumerable<PackEntry> files =
+        [
+            .. OfSheets(study.Sheets(), scale),
+            .. OfParts(tooling.Parts),
+            Calibration(study.Design.Identity.Owner),
+        ];
+        foreach (PackEntry file in files)
+        {
+            yield return file;
+        }
+
+        yield return PackEntry.Plain(
+            "report.json",
+            "report",
+            PacksWords.Of["report"],
+            to => Text(to, ReportJson.Write(study.Report))
+        );
+        yield return PackEntry.Plain(
+            "design.toml",
+            "design",
+            PacksWords.Of["design"],
+            to => Text(to, designText)
+        );
+    }
+
+    /// <summary>Sheets as PDF, SVG and preview, and in tiles where they are printed true to size.</summary>
+    public static IEnumerable<PackEntry> OfSheets(
+        IReadOnlyList<NamedSheet> sheets,
+        PrintScale scale
+    )
+    {
+        foreach (NamedSheet named in sheets)
         {
             Lazy<DrawnSheet> drawn = new(named.Sheet.Draw);
             string name = $"{named.Sheet.Title.SheetNumber:00}-{named.Id}";
@@ -63,8 +94,12 @@ internal static class PackContents
                 }
             }
         }
+    }
 
-        foreach (Part part in tooling.Parts)
+    /// <summary>Parts as DXF and SVG.</summary>
+    public static IEnumerable<PackEntry> OfParts(IEnumerable<Part> parts)
+    {
+        foreach (Part part in parts)
         {
             Lazy<CutPart> cut = new(() => CutParts.Of(part));
             PackFile file = new(
@@ -93,30 +128,20 @@ internal static class PackContents
                 to => Text(to, SvgWriter.Write(cut.Value))
             );
         }
+    }
 
-        TitleBlock calibration = new(PacksWords.Of["calibration"], "")
-        {
-            Owner = study.Design.Identity.Owner,
-        };
-        yield return PackEntry.Plain(
+    /// <summary>The page that tells how true a printer is.</summary>
+    public static PackEntry Calibration(string owner)
+    {
+        TitleBlock calibration = new(PacksWords.Of["calibration"], "") { Owner = owner };
+        return PackEntry.Plain(
             "print-calibration.pdf",
             "sheet",
             calibration.Title,
             to => PdfWriter.Write(to, [CalibrationPage.Sheet(calibration).Draw()])
         );
-        yield return PackEntry.Plain(
-            "report.json",
-            "report",
-            PacksWords.Of["report"],
-            to => Text(to, ReportJson.Write(study.Report))
-        );
-        yield return PackEntry.Plain(
-            "design.toml",
-            "design",
-            PacksWords.Of["design"],
-            to => Text(to, designText)
-        );
     }
 
-    private static void Text(Stream to, string text) => to.Write(Encoding.UTF8.GetBytes(text));
+    /// <summary>Writes a text.</summary>
+    public static void Text(Stream to, string text) => to.Write(Encoding.UTF8.GetBytes(text));
 }

@@ -39,6 +39,24 @@ public static class PackWriter
 
         // The same design gives the same bytes, whatever language the person at the keyboard speaks.
         using Language spoken = Language.Use(Choices.NameOf(study.Design.Sheets.Language));
+        return Write(
+            study.Design.Identity.Name,
+            [.. PackContents.Of(study, designText)],
+            folder,
+            progress,
+            cancel
+        );
+    }
+
+    /// <summary>Writes files into a folder of their own, with a manifest, whole or not at all.</summary>
+    internal static PackResult Write(
+        string name,
+        PackEntry[] entries,
+        string folder,
+        IProgress<PackProgress>? progress,
+        CancellationToken cancel
+    )
+    {
         string target = Path.GetFullPath(folder).TrimEnd(Path.DirectorySeparatorChar);
         if (File.Exists(target) || IsForeign(target))
         {
@@ -50,7 +68,7 @@ public static class PackWriter
         string fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}");
         try
         {
-            PackManifest manifest = WriteInto(fresh, study, designText, progress, cancel);
+            PackManifest manifest = WriteInto(fresh, name, entries, progress, cancel);
             Swap(fresh, target);
             return new PackResult(target, manifest, null);
         }
@@ -65,13 +83,12 @@ public static class PackWriter
 
     private static PackManifest WriteInto(
         string folder,
-        Study study,
-        string designText,
+        string name,
+        PackEntry[] entries,
         IProgress<PackProgress>? progress,
         CancellationToken cancel
     )
     {
-        PackEntry[] entries = [.. PackContents.Of(study, designText)];
         foreach (string path in entries.Select(entry => Path.Combine(folder, entry.File.Path)))
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -92,7 +109,7 @@ public static class PackWriter
             }
         );
         PackManifest manifest = new(
-            study.Design.Identity.Name,
+            name,
             [.. files.OrderBy(file => file.Path, StringComparer.Ordinal)]
         );
         File.WriteAllText(Path.Combine(folder, ManifestName), ReportJson.Write(manifest));

@@ -7,6 +7,7 @@ using Formwright.Jigs.Parts;
 using Formwright.Jigs.Workboard;
 using Formwright.Sheets.Action;
 using Formwright.Sheets.Body;
+using Formwright.Sheets.Brackets;
 using Formwright.Sheets.Outline;
 using Formwright.Sheets.Tooling;
 
@@ -44,6 +45,11 @@ public static class SheetSet
         if (tooling.Mould.Parts.Count > 0)
         {
             sheets.Add(MouldSheet.Of(guitar, tooling.Mould));
+        }
+
+        if (tooling.Jig is { } jig)
+        {
+            sheets.AddRange(JigSheets.Of(jig));
         }
 
         return [.. sheets.Select((named, i) => Numbered(named, i + 1, sheets.Count))];

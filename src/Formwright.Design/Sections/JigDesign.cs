@@ -33,7 +33,7 @@ public sealed record JigDesign(
             table.Choice("align", JigAlignment.Join),
             table.Length("board_thickness", 18, 6, 60),
             table.Length("edge", 30, 10, 200),
-            table.Length("spare", 10, 0, 100),
+            table.Length("spare", 10, 2, 100),
             table.Length("web", 12, 3, 60),
             table.Length("clearance", 2, 0, 30),
             BracketDesign.Read(table.Table("bracket")),

@@ -139,7 +139,7 @@ public static class JigMaker
         [
             .. SlotCandidates
                 .Of(ribs, poses, design.SpareMm)
-                .Where(slot => Math.Min(slot.From.Y, slot.To.Y) >= apart / 2)
+                .Where(slot => slot.Longer(design.SpareMm).LeastYMm >= apart / 2)
                 .Select(slot => SlotReach.Of(slot, poses))
                 .Where(slot => slot.Order >= 0)
                 .OrderBy(slot => slot.Order),
@@ -148,7 +148,8 @@ public static class JigMaker
             covers,
             [.. candidates.Select(slot => slot.Contacts)],
             (before, after) =>
-                candidates[before].MayPrecede(candidates[after], poses, apart, design.ClearanceMm)
+                candidates[before]
+                    .MayPrecede(candidates[after], poses, apart, design.SpareMm, design.ClearanceMm)
         );
         CoverAnswer answer = cover.Fewest(design.LargestGapMm, MostSlots);
         IReadOnlyList<int> best = answer.Slots;
@@ -197,12 +198,7 @@ public static class JigMaker
             number[k] = kept.Count;
             double length = lines[k].LengthMm;
             Point At(double along) => lines[k].From.Towards(lines[k].To, along / length);
-            kept.Add(
-                new SlotLine(
-                    At(Math.Max(0, places.Min() - spareMm)),
-                    At(Math.Min(length, places.Max() + spareMm))
-                )
-            );
+            kept.Add(new SlotLine(At(places.Min() - spareMm), At(places.Max() + spareMm)));
         }
 
         return (

@@ -15,4 +15,14 @@ public readonly record struct SlotLine(Point From, Point To)
 
     /// <summary>Direction from the inner end to the outer, rad from +x towards +y.</summary>
     public double AngleRad => (To - From).Angle;
+
+    /// <summary>Least distance of its ends from the centreline, mm; below 0 beyond it.</summary>
+    public double LeastYMm => Math.Min(From.Y, To.Y);
+
+    /// <summary>The same slot, longer at both ends.</summary>
+    public SlotLine Longer(double byMm)
+    {
+        Vector along = (To - From) * (byMm / LengthMm);
+        return new SlotLine(From - along, To + along);
+    }
 }

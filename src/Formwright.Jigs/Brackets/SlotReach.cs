@@ -37,15 +37,19 @@ internal sealed record SlotReach(SlotLine Slot, IReadOnlyList<CoverContact>[] Co
     /// <param name="after">The slot nearer the tail.</param>
     /// <param name="poses">The places of the ribs.</param>
     /// <param name="apartMm">Least distance between the slots' middle lines.</param>
+    /// <param name="spareMm">How much longer both slots may become at each end.</param>
     /// <param name="clearanceMm">Least distance between brackets.</param>
     public bool MayPrecede(
         SlotReach after,
         IReadOnlyList<RibPose?[]> poses,
         double apartMm,
+        double spareMm,
         double clearanceMm
     )
     {
-        if (Bodies.SegmentDistance(Slot.From, Slot.To, after.Slot.From, after.Slot.To) < apartMm)
+        SlotLine here = Slot.Longer(spareMm);
+        SlotLine there = after.Slot.Longer(spareMm);
+        if (Bodies.SegmentDistance(here.From, here.To, there.From, there.To) < apartMm)
         {
             return false;
         }

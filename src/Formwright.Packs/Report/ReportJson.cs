@@ -21,6 +21,10 @@ public static class ReportJson
     public static string Write(DesignReport report) =>
         JsonSerializer.Serialize(report, Options) + "\n";
 
+    /// <summary>The figures of a bracket jig as indented JSON.</summary>
+    public static string Write(JigReport report) =>
+        JsonSerializer.Serialize(report, Options) + "\n";
+
     /// <summary>The manifest of a pack as indented JSON.</summary>
     public static string Write(PackManifest manifest) =>
         JsonSerializer.Serialize(manifest, Options) + "\n";

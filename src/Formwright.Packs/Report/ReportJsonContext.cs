@@ -9,6 +9,7 @@ namespace Formwright.Packs.Report;
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull
 )]
 [JsonSerializable(typeof(DesignReport))]
+[JsonSerializable(typeof(JigReport))]
 [JsonSerializable(typeof(PackManifest))]
 [JsonSerializable(typeof(TraceDocument))]
 internal sealed partial class ReportJsonContext : JsonSerializerContext;

@@ -1,0 +1,118 @@
+using System.Text.Json;
+using Formwright.Design;
+using Formwright.Instrument;
+using Formwright.Jigs.Brackets;
+using Formwright.Jigs.Parts;
+using Formwright.Sheets.Cutting;
+using Formwright.Testing;
+using Formwright.Writers;
+using Xunit;
+
+namespace Formwright.Packs.Tests;
+
+public sealed class FamilyJigTests
+{
+    private static readonly Lazy<FamilyJig> Family = new(() =>
+    {
+        InstrumentDesign[] designs =
+        [
+            .. new[] { "heron", "dunlin", "plover" }.Select(model =>
+                DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!
+            ),
+        ];
+        Guitar[] guitars = [.. designs.Select(design => Guitar.Build(design).Guitar!)];
+        return new FamilyJig(JigMaker.Of(guitars, designs[0].Jig), designs);
+    });
+
+    [Fact]
+    public void The_folder_holds_a_setting_sheet_for_each_board_bracket_and_parts()
+    {
+        string folder = Path.Combine(Directory.CreateTempSubdirectory().FullName, "jig");
+        PackResult result = Family.Value.Write(folder);
+        string[] files = [.. result.Manifest!.Files.Select(file => file.Path)];
+        foreach (
+            string file in new[]
+            {
+                "sheets/01-jig-board.pdf",
+                "sheets/02-jig-bracket.pdf",
+                "sheets/05-jig-setting-3.pdf",
+                "tiles/03-jig-setting-1-a4.pdf",
+                "parts/jig-board.dxf",
+                "parts/jig-bracket-bottom.dxf",
+                "report.json",
+                "slots.toml",
+            }
+        )
+        {
+            Assert.Contains(file, files);
+            Assert.True(new FileInfo(Path.Combine(folder, file)).Length > 100);
+        }
+
+        using JsonDocument report = JsonDocument.Parse(
+            File.ReadAllText(Path.Combine(folder, "report.json"))
+        );
+        Assert.Equal(3, report.RootElement.GetProperty("instruments").GetArrayLength());
+        Assert.Equal(
+            10,
+            result.Manifest.Files.First(file => file.Part == "jig-bracket-bottom").Quantity
+        );
+    }
+
+    [Fact]
+    public void Its_slots_can_be_put_into_a_design_and_hold_it_as_well()
+    {
+        FamilyJig family = Family.Value;
+        string text =
+            File.ReadAllText(Repository.PathOf("examples", "plover.toml"))
+            + "\n[jig]\nmake = true\n\n"
+            + family.SlotsText;
+        DesignReading reading = DesignText.Parse(text, "plover.toml");
+        Assert.Empty(reading.Diagnostics);
+        Study study = Study.Of(reading.Design!, builds: 0);
+        JigPlan plan = study.Tooling!.Jig!;
+        Assert.True(plan.IsGiven);
+        Assert.True(plan.LargestGapMm <= plan.Design.LargestGapMm);
+        Assert.NotNull(study.Report.Jig);
+        Assert.Contains(study.Sheets(), sheet => sheet.Id == "jig-setting");
+        Assert.False(study.IsStopped);
+    }
+
+    [Fact]
+    public void Its_cut_files_read_without_an_error_and_have_their_areas()
+    {
+        Dictionary<string, Part> parts = [];
+        foreach (Part part in Family.Value.Plan.Parts)
+        {
+            string path = Tools.TempFile(".dxf");
+            File.WriteAllText(path, DxfWriter.Write(CutParts.Of(part)));
+            parts[path] = part;
+        }
+
+        string script = Repository.PathOf("tests", "Formwright.Packs.Tests", "read_dxf.py");
+        using JsonDocument read = JsonDocument.Parse(
+            Tools.Run("/usr/bin/python3", [script, .. parts.Keys])
+        );
+        foreach ((string path, Part part) in parts)
+        {
+            JsonElement file = read.RootElement.GetProperty(path);
+            Assert.Empty(file.GetProperty("errors").EnumerateArray());
+            double[] expected =
+            [
+                .. part
+                    .Insides.Concat(part.Pockets.Select(pocket => pocket.Edge))
+                    .Append(part.Outside)
+                    .Select(ArcPaths.AreaMm2)
+                    .Order(),
+            ];
+            double[] found =
+            [
+                .. file.GetProperty("areas")
+                    .EnumerateArray()
+                    .Select(each => each[2].GetDouble())
+                    .Order(),
+            ];
+            Assert.Equal(expected.Length, found.Length);
+            Assert.All(expected.Zip(found), pair => Assert.Equal(pair.First, pair.Second, 0.05));
+        }
+    }
+}

@@ -328,4 +328,55 @@ public class BadInputTests
         Assert.False(reading.Succeeded);
         return Assert.Single(reading.Diagnostics);
     }
+
+    // Found by fuzzing: what a file quotes came out as it stood, control characters and all.
+    [Theory]
+    [InlineData("x.csv", "x;y\n1;2\n\u001b[31m;4\n5;6\n")]
+    [InlineData("x.csv", "x;y\n1;2\na\u2028b\u0085;4\n5;6\n")]
+    [InlineData("x.dxf", "  0\nSECTION\n  2\nENTITIES\n  0\nLINE\n 10\n\u001b\n")]
+    [InlineData("x.svg", "<svg><path d=\"M0 0 L1 1\" transform=\"tu\u0085rn(\"/></svg>")]
+    public void What_is_quoted_can_not_steer_a_terminal(string name, string text)
+    {
+        TraceReading reading = Given.Read(text, name);
+        string message = Assert.Single(reading.Diagnostics).ToString();
+        Assert.DoesNotContain(message, char.IsControl);
+        Assert.DoesNotContain('\u2028', message);
+    }
+
+    // Found by fuzzing: only the ends and the middle of a piece were looked at, and a circle that a block stretches along one axis is near there.
+    [Fact]
+    public void A_circle_that_is_stretched_out_of_reach_is_refused()
+    {
+        string block =
+            "0\nSECTION\n2\nBLOCKS\n0\nBLOCK\n2\nC\n0\nCIRCLE\n40\n1\n0\nENDBLK\n0\nENDSEC\n";
+        string entities = "0\nSECTION\n2\nENTITIES\n0\nINSERT\n2\nC\n42\n1e9\n0\nENDSEC\n0\nEOF\n";
+        TraceReading reading = Given.Read(block + entities, "x.dxf");
+        Assert.False(reading.Succeeded);
+        Assert.Single(reading.Diagnostics);
+    }
+
+    // Found by fuzzing: no piece was long enough for one more node, and the search went on for ever.
+    [Fact]
+    public void A_tolerance_that_no_chain_meets_ends()
+    {
+        Outline model = Given.Model("plover");
+        Point[] half = Given.Half(model.Half, 3, 0.05, new Random(1));
+        TraceResult trace = Given.Run(
+            Given.OfPoints(half, isClosed: false),
+            new TraceOptions { ToleranceMm = 1e-6 }
+        );
+        Assert.False(trace.Misfit.IsWithinTolerance);
+        Assert.InRange(trace.Misfit.SegmentsMm, 1e-6, 0.05);
+    }
+
+    // Found by hand: feet that fall back behind each other stood outside the table of the matched filter.
+    [Fact]
+    public void Lines_of_a_drawing_scaled_by_its_length_end_in_an_outline()
+    {
+        TraceResult trace = Given.Run(
+            Given.Read("outline-lines-r12.dxf"),
+            new TraceOptions { Known = new KnownLength(KnownLengthKind.BodyLength, 488) }
+        );
+        Assert.Equal(488, trace.Fair.BodyLengthMm, 1e-3);
+    }
 }

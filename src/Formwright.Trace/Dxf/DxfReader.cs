@@ -309,11 +309,9 @@ internal sealed class DxfReader
             return;
         }
 
-        if (noted.Add(key + entity.Kind))
+        if (notes.Count < TraceReading.MaxDiagnostics && noted.Add(key + entity.Kind))
         {
-            notes.Add(
-                new Diagnostic(file, entity.Line, 1, "", TraceWords.Of.Format(key, entity.Kind))
-            );
+            notes.Add(TraceDiagnostic.Of(file, entity.Line, 1, key, entity.Kind));
         }
     }
 }

@@ -28,6 +28,9 @@ internal sealed record FairFit(
     /// <summary>What a stretch costs where the shape is not understood (tuned).</summary>
     private const double ClosedPrice = 5;
 
+    /// <summary>A shape with more stretches on a side that are not understood is passed over, unless there is no other (tuned).</summary>
+    private const int FewClosed = 3;
+
     /// <summary>
     /// Fits both sides with the stiffest curve that leaves few bumps. Each way to describe the trace has a price, one for each figure that
     /// it takes; the cheapest wins (the idea of the minimum description length, Rissanen 1978).
@@ -40,7 +43,9 @@ internal sealed record FairFit(
         GridCurve followed = halves[0].Curve;
         double noise = halves.Max(half => half.StationNoiseMm);
         IReadOnlyList<ShapePrior> priors = ShapePrior.Of(followed, stations, noise);
-        FairFit? best = Cheapest(halves, priors, stations, smallestMm);
+        FairFit? best =
+            Cheapest(halves, priors, stations, smallestMm, FewClosed)
+            ?? Cheapest(halves, priors, stations, smallestMm, int.MaxValue);
         if (best?.Candidate.Prior is not null && best.Sides.Any(side => side.Finds.Count > 0))
         {
             // The features once more, without the bumps.
@@ -51,6 +56,7 @@ internal sealed record FairFit(
                 cleaner,
                 stations,
                 smallestMm,
+                FewClosed,
                 best.Price + 0.5,
                 onlyPriors: true
             );
@@ -65,6 +71,7 @@ internal sealed record FairFit(
         IReadOnlyList<ShapePrior> priors,
         IReadOnlyList<Station[]> stations,
         double smallestMm,
+        int mostClosed,
         double limit = double.PositiveInfinity,
         bool onlyPriors = false
     )
@@ -95,6 +102,9 @@ internal sealed record FairFit(
                     break;
                 }
 
+                // What both sides may cost, if one of them takes it all.
+                double left = halves.Count * ((best?.Price ?? limit) - price) / ClosedPrice;
+                int affordable = left < int.MaxValue ? (int)left : int.MaxValue;
                 FairHalf?[] fitted = new FairHalf?[halves.Count];
                 Parallel.For(
                     0,
@@ -105,7 +115,8 @@ internal sealed record FairFit(
                             candidate.Start ?? halves[i].Curve,
                             candidate.Shape,
                             wave,
-                            smallestMm
+                            smallestMm,
+                            Math.Min(mostClosed, affordable)
                         )
                 );
                 List<FairHalf> sides = [.. fitted.OfType<FairHalf>()];

@@ -19,6 +19,9 @@ internal sealed record FairHalf(
     /// <summary>Two finds nearer than this are not masked in the same round: the weaker may be an echo of the stronger, mm.</summary>
     private const double EchoMm = 90;
 
+    /// <summary>Where so much of the length seems to be bumps at first sight, it is the shape that is wrong (tuned).</summary>
+    private const double MostCover = 0.7;
+
     /// <summary>Share of the length that lies on bumps.</summary>
     internal double BumpShare => (double)Stations.Count(each => each.IsBump) / Stations.Length;
 
@@ -28,12 +31,14 @@ internal sealed record FairHalf(
     /// <param name="shape">What shape the curve rather has.</param>
     /// <param name="waveMm">The wave that is followed by half, mm.</param>
     /// <param name="smallestMm">Lowest find that is masked, mm.</param>
+    /// <param name="mostClosed">With more stretches than this that are not understood, the fit is given up; the largest number for never.</param>
     internal static FairHalf? Of(
         FollowedHalf half,
         GridCurve start,
         Shape shape,
         double waveMm,
-        double smallestMm
+        double smallestMm,
+        int mostClosed
     )
     {
         Station[] stations = (Station[])half.Stations.Clone();
@@ -49,6 +54,15 @@ internal sealed record FairHalf(
         }
 
         curve = careful;
+        if (
+            mostClosed < int.MaxValue
+            && Cover(curve, BumpScan.Run(Settling.Feet(curve, stations), noise, smallestMm))
+                > MostCover
+        )
+        {
+            return null;
+        }
+
         List<(double From, double To)> closed = [];
         for (int pass = 0; ; pass++)
         {
@@ -66,6 +80,11 @@ internal sealed record FairHalf(
                 }
             }
 
+            if (closed.Count > mostClosed)
+            {
+                return null;
+            }
+
             if (closed.Count == before)
             {
                 return new FairHalf(curve, stations, finds) { Closed = closed };
@@ -77,6 +96,10 @@ internal sealed record FairHalf(
             }
         }
     }
+
+    /// <summary>Share of the length that finds and their feet take.</summary>
+    private static double Cover(GridCurve curve, List<BumpScan.Find> finds) =>
+        finds.Sum(find => 1.5 * find.LengthMm) / curve.LengthMm;
 
     /// <summary>Masks finds and settles again until nothing changes.</summary>
     private static List<BumpScan.Find>? Mask(

@@ -1,4 +1,3 @@
-using Formwright.Curves;
 using Formwright.Trace.Geometry;
 
 namespace Formwright.Trace.Files;
@@ -40,12 +39,7 @@ internal sealed class CurveSink(string file)
         foreach (Piece each in drawn)
         {
             Piece piece = each.Under(map);
-            if (
-                !piece.IsFinite
-                || !IsNear(piece.Start)
-                || !IsNear(piece.End)
-                || !IsNear(piece.At(0.5))
-            )
+            if (!piece.IsFinite || !piece.IsWithin(TraceLimits.MaxCoordinate))
             {
                 throw new TraceFault(File, line, column, "fault.far-away");
             }
@@ -69,8 +63,4 @@ internal sealed class CurveSink(string file)
             && cubic.Curve.P0 == cubic.Curve.P3
             && cubic.Curve.P0 == cubic.Curve.P1
             && cubic.Curve.P0 == cubic.Curve.P2;
-
-    private static bool IsNear(Point place) =>
-        Math.Abs(place.X) <= TraceLimits.MaxCoordinate
-        && Math.Abs(place.Y) <= TraceLimits.MaxCoordinate;
 }

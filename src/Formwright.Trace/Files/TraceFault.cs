@@ -6,14 +6,7 @@ namespace Formwright.Trace.Files;
 internal sealed class TraceFault : Exception
 {
     internal TraceFault(string file, int line, int column, string key, params object?[] values)
-        : base(key) =>
-        Diagnostic = new Diagnostic(
-            file,
-            Math.Max(1, line),
-            Math.Max(1, column),
-            "",
-            TraceWords.Of.Format(key, values)
-        );
+        : base(key) => Diagnostic = TraceDiagnostic.Of(file, line, column, key, values);
 
     internal Diagnostic Diagnostic { get; }
 }

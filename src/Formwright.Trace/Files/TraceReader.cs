@@ -1,4 +1,3 @@
-using Formwright.Design.Reading;
 using Formwright.Trace.Csv;
 using Formwright.Trace.Dxf;
 using Formwright.Trace.Svg;
@@ -68,5 +67,5 @@ public static class TraceReader
     }
 
     private static TraceReading Failed(string name, string key, params object?[] values) =>
-        new(null, [new Diagnostic(name, 1, 1, "", TraceWords.Of.Format(key, values))]);
+        new(null, [TraceDiagnostic.Of(name, 1, 1, key, values)]);
 }

@@ -60,8 +60,8 @@ internal sealed class ChainSearch
 
     internal void Run(int steps) => descent.Run(steps);
 
-    /// <summary>Puts a node into the segment that fits worst.</summary>
-    internal void Grow()
+    /// <summary>Puts a node into the segment that fits worst; false when all are too short for one more.</summary>
+    internal bool Grow()
     {
         HalfChain chain = descent.Chain;
         double[] misfit = new double[chain.Count];
@@ -93,6 +93,8 @@ internal sealed class ChainSearch
             ];
             descent.Chain = new HalfChain(chain.HeelU, s, kappa);
         }
+
+        return worst >= 0;
     }
 
     /// <summary>A copy with one node less.</summary>

@@ -79,9 +79,8 @@ internal static class FewestSegments
             }
         }
 
-        while (!Meets(search!, toleranceMm) && search!.Chain.Count < Most)
+        while (!Meets(search!, toleranceMm) && search!.Chain.Count < Most && search.Grow())
         {
-            search.Grow();
             search.Run(MoreSteps);
         }
 

@@ -20,6 +20,23 @@ public abstract record Piece
     /// <summary>Into how many even steps of t sampling starts to divide it; 1 for a straight piece.</summary>
     internal abstract int FirstSteps { get; }
 
+    /// <summary>Whether its places lie within a limit, as far as nine of them tell.</summary>
+    internal virtual bool IsWithin(double limit)
+    {
+        for (int i = 0; i <= 8; i++)
+        {
+            if (!IsWithin(At(i / 8.0), limit))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private protected static bool IsWithin(Point place, double limit) =>
+        Math.Abs(place.X) <= limit && Math.Abs(place.Y) <= limit;
+
     public Point Start => At(0);
 
     public Point End => At(1);

@@ -22,6 +22,9 @@ public sealed record PointsPiece : Piece
 
     public override bool IsFinite => places.All(place => place.IsFinite);
 
+    internal override bool IsWithin(double limit) =>
+        Array.TrueForAll(places, place => IsWithin(place, limit));
+
     internal override int FirstSteps => places.Length - 1;
 
     public override Point At(double t)

@@ -40,6 +40,9 @@ public sealed record SplinePiece : Piece
 
     public override bool IsFinite => controls.All(place => place.IsFinite);
 
+    internal override bool IsWithin(double limit) =>
+        Array.TrueForAll(controls, place => IsWithin(place, limit));
+
     internal override int FirstSteps => Math.Min(8 * (controls.Length - Degree), 4096);
 
     private double First => knots[Degree];

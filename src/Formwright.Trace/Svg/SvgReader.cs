@@ -132,7 +132,7 @@ internal sealed class SvgReader
                         node.Line,
                         node.Column,
                         "fault.svg-transform",
-                        Short(transform)
+                        transform
                     )
             );
         }
@@ -283,19 +283,9 @@ internal sealed class SvgReader
     private void Note(SvgNode node, string key)
     {
         // One note of a kind is enough; a drawing may hold thousands of texts.
-        if (noted.Add(key + node.Name))
+        if (notes.Count < TraceReading.MaxDiagnostics && noted.Add(key + node.Name))
         {
-            notes.Add(
-                new Diagnostic(
-                    file,
-                    node.Line,
-                    node.Column,
-                    "",
-                    TraceWords.Of.Format(key, node.Name)
-                )
-            );
+            notes.Add(TraceDiagnostic.Of(file, node.Line, node.Column, key, node.Name));
         }
     }
-
-    private static string Short(string text) => text.Length > 40 ? text[..40] + "…" : text;
 }

@@ -9,6 +9,12 @@ IFuzzTarget[] targets =
     new EditTarget(),
     new LengthTarget(),
     new StudyTarget(),
+    new SvgTarget(),
+    new DxfTarget(),
+    new CsvTarget(),
+    new TraceTarget(),
+    new CleanTracesTarget(),
+    new PlantedBumpsTarget(),
 ];
 IFuzzTarget? target = targets.FirstOrDefault(each => args.Length > 0 && each.Name == args[0]);
 if (target is null)

@@ -3,6 +3,7 @@ using Formwright.Instrument;
 using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
+using Formwright.Jigs.Spine;
 using Formwright.Jigs.Templates;
 using Formwright.Jigs.Workboard;
 
@@ -10,10 +11,12 @@ namespace Formwright.Jigs;
 
 /// <summary>All tooling of one instrument.</summary>
 /// <param name="Workboard">The board it lies on.</param>
+/// <param name="Spine">The beam and the feet under it.</param>
 /// <param name="Mould">The halves around it.</param>
 /// <param name="Templates">Half, full and mating templates.</param>
 public sealed record Tooling(
     WorkboardPlan Workboard,
+    SpinePlan Spine,
     MouldPlan Mould,
     IReadOnlyList<Part> Templates
 )
@@ -23,17 +26,29 @@ public sealed record Tooling(
 
     /// <summary>Every part that is cut.</summary>
     public IEnumerable<Part> Parts =>
-        [Workboard.Board, .. Workboard.Parts, .. Mould.Parts, .. Templates, .. Jig?.Parts ?? []];
+        [
+            Workboard.Board,
+            .. Workboard.Parts,
+            .. Spine.Parts,
+            .. Mould.Parts,
+            .. Templates,
+            .. Jig?.Parts ?? [],
+        ];
 
     /// <summary>What to see to.</summary>
     public IReadOnlyList<Finding> Findings =>
-        [.. Workboard.Findings, .. Mould.Findings, .. Jig?.Findings ?? []];
+        [.. Workboard.Findings, .. Spine.Findings, .. Mould.Findings, .. Jig?.Findings ?? []];
 
     /// <summary>The tooling of a guitar.</summary>
     public static Tooling Of(Guitar guitar)
     {
         MouldPlan mould = MouldMaker.Of(guitar);
-        return new Tooling(WorkboardMaker.Of(guitar, mould), mould, TemplateMaker.Of(guitar))
+        return new Tooling(
+            WorkboardMaker.Of(guitar, mould),
+            SpinePlan.Of(guitar, mould),
+            mould,
+            TemplateMaker.Of(guitar)
+        )
         {
             Jig = guitar.Design.Jig.Make ? JigMaker.Of(guitar) : null,
         };

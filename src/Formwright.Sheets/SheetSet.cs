@@ -40,6 +40,7 @@ public static class SheetSet
             .. TemplateSheets.Of(guitar, tooling),
             WorkboardSheet.Of(guitar, tooling.Workboard),
             .. ReliefSheets(guitar, tooling.Workboard),
+            SpineSheet.Of(guitar, tooling.Spine),
             GapSheet.Of(guitar, tooling.Workboard),
         ];
         if (tooling.Mould.Parts.Count > 0)

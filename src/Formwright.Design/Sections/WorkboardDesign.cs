@@ -16,6 +16,8 @@ namespace Formwright.Design.Sections;
 /// <param name="SupportBlocks">Whether an overlay has fitted blocks under the harmonic bars.</param>
 /// <param name="SpotStepMm">Step of the grid of holes that are drilled to the depth of the relief before it is carved, mm.</param>
 /// <param name="SpotDiameterMm">Diameter of these holes, mm.</param>
+/// <param name="Spine">The beam under the board.</param>
+/// <param name="Feet">What the board stands on.</param>
 public sealed record WorkboardDesign(
     double MarginMm,
     double ThicknessMm,
@@ -29,7 +31,9 @@ public sealed record WorkboardDesign(
     double OverlayThicknessMm,
     bool SupportBlocks,
     double SpotStepMm,
-    double SpotDiameterMm
+    double SpotDiameterMm,
+    SpineDesign Spine,
+    FeetDesign Feet
 )
 {
     /// <summary>What an overlay puts on the board, mm; 0 for a carved one.</summary>
@@ -49,6 +53,8 @@ public sealed record WorkboardDesign(
             table.Length("overlay_thickness", 4, 1, 20),
             table.Flag("support_blocks", true),
             table.Length("spot_step", 30, 10, 100),
-            table.Length("spot_diameter", 6, 1, 20)
+            table.Length("spot_diameter", 6, 1, 20),
+            SpineDesign.Read(table.Table("spine")),
+            FeetDesign.Read(table.Table("feet"))
         );
 }

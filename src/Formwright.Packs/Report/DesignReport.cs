@@ -19,6 +19,7 @@ public sealed record DesignReport(
         PlateReport? Plate,
     [property: Description("Wood and humidity.")] WoodReport? Wood,
     [property: Description("Workboard.")] WorkboardReport? Workboard,
+    [property: Description("Spine and feet under the workboard.")] SpineReport? Spine,
     [property: Description("Mould.")] MouldReport? Mould,
     [property: Description("Bracket jig; absent unless the design asks for one.")] JigReport? Jig,
     [property: Description("Rules that the design breaks or nearly breaks, gravest first.")]
@@ -46,6 +47,7 @@ public sealed record DesignReport(
                 : null,
             study.Body is { } wooden ? WoodReport.Of(wooden.Wood) : null,
             study.Tooling is { } tooling ? WorkboardReport.Of(tooling.Workboard) : null,
+            study.Tooling is { } carried ? SpineReport.Of(carried.Spine) : null,
             study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,
             study.Tooling?.Jig is { } jig ? JigReport.Of(jig) : null,
             [.. study.Findings.Select(FindingReport.Of)]

@@ -36,7 +36,7 @@ public sealed record Study(
     /// <summary>Its sheets in trade order, in the language of the thread's UI culture; none without an instrument.</summary>
     public IReadOnlyList<NamedSheet> Sheets() =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.Of(Guitar, Action, Body, Tooling)
+            ? SheetSet.Of(Guitar, Action, Body, Tooling, Plate)
             : [];
 
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>

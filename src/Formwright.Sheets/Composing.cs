@@ -12,15 +12,40 @@ internal static class Composing
     public const double BlockGapMm = 9;
 
     /// <summary>The view on the left, the blocks in a column on its right.</summary>
-    public static Sheet WithColumn(TitleBlock title, View view, params Block[] blocks)
+    public static Sheet WithColumn(TitleBlock title, View view, params Block[] blocks) =>
+        WithColumn(title, view, Paper.Holding, blocks);
+
+    /// <summary>The same on paper that lies on its side: for a view and a column of equal height.</summary>
+    public static Sheet WithColumnAcross(TitleBlock title, View view, params Block[] blocks) =>
+        WithColumn(title, view, Lying, blocks);
+
+    /// <summary>The smallest paper on its side that holds a drawing; any other where none does.</summary>
+    public static Paper Lying(Size drawing)
+    {
+        foreach (Paper paper in (Paper[])[Paper.A4, Paper.A3, Paper.A2])
+        {
+            Box area = new Sheet(TitleBlock.Empty, paper.Turned()).Area;
+            if (drawing.WidthMm <= area.WidthMm && drawing.HeightMm <= area.HeightMm)
+            {
+                return paper.Turned();
+            }
+        }
+
+        return Paper.Holding(drawing);
+    }
+
+    private static Sheet WithColumn(
+        TitleBlock title,
+        View view,
+        Func<Size, Paper> choose,
+        Block[] blocks
+    )
     {
         Box box = view.Bounds();
         double column = blocks.Max(block => block.Size.WidthMm);
         double stack =
             blocks.Sum(block => block.Size.HeightMm) + (BlockGapMm * (blocks.Length - 1));
-        Paper paper = Paper.Holding(
-            new Size(box.WidthMm + GapMm + column, Math.Max(box.HeightMm, stack))
-        );
+        Paper paper = choose(new Size(box.WidthMm + GapMm + column, Math.Max(box.HeightMm, stack)));
         Sheet sheet = new(title, paper);
         Box area = sheet.Area;
         Box left = Box.Of(area.LeftMm, area.BottomMm, area.RightMm - GapMm - column, area.TopMm);

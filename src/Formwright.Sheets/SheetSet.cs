@@ -3,6 +3,7 @@ using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
+using Formwright.Instrument.Plates;
 using Formwright.Jigs.Parts;
 using Formwright.Jigs.Workboard;
 using Formwright.Sheets.Action;
@@ -21,11 +22,13 @@ public static class SheetSet
     /// <param name="action">Its neck and action.</param>
     /// <param name="body">Its body and wood.</param>
     /// <param name="tooling">Its tooling.</param>
+    /// <param name="plate">Its soundboard as a plate; null leaves its sheets out.</param>
     public static IReadOnlyList<NamedSheet> Of(
         Guitar guitar,
         NeckAndAction action,
         BodyPlan body,
-        Jigs.Tooling tooling
+        Jigs.Tooling tooling,
+        SoundboardPlate? plate = null
     )
     {
         ArgumentNullException.ThrowIfNull(guitar);
@@ -36,7 +39,7 @@ public static class SheetSet
         [
             OutlineSheet.Of(guitar),
             .. ActionSheets.Of(guitar, action),
-            .. BodySheets.Of(guitar, body),
+            .. BodySheets.Of(guitar, body, action, plate),
             .. TemplateSheets.Of(guitar, tooling),
             WorkboardSheet.Of(guitar, tooling.Workboard),
             .. ReliefSheets(guitar, tooling.Workboard),

@@ -3,8 +3,10 @@ using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Drawing;
 using Formwright.Instrument;
+using Formwright.Instrument.Action;
 using Formwright.Instrument.Boards;
 using Formwright.Instrument.Body;
+using Formwright.Instrument.Plates;
 using Formwright.Sheets.Body;
 using Formwright.Testing;
 using Xunit;
@@ -30,6 +32,11 @@ public sealed class BodySheetTests
                 "plover",
                 "es",
                 "[bracing]\nlayout = \"lattice\"\nheight = 3\n[head]\njoint = \"one-piece\""
+            },
+            {
+                "dunlin",
+                "es",
+                "[soundboard]\nthickness = 2.6\nedge_thickness = 1.5\n[load]\nbridge = \"stated\""
             },
             {
                 "heron",
@@ -59,6 +66,35 @@ public sealed class BodySheetTests
         {
             CultureInfo.CurrentUICulture = before;
         }
+    }
+
+    [Fact]
+    public void The_plate_has_its_pictures()
+    {
+        IReadOnlyList<NamedSheet> sheets = Sheets(
+            "heron",
+            "[soundboard]\nthickness = 2.6\nedge_thickness = 2.0\n"
+        );
+        NamedSheet modes = sheets.Single(named => named.Id == "modes");
+        DrawnView[] views = [.. modes.Sheet.Draw().Views];
+        Assert.Equal(20, views.Length);
+        Assert.StartsWith("1 · ", views[0].Name, StringComparison.Ordinal);
+
+        // Figures at the crosses run from the edge's to the middle's.
+        string[] texts =
+        [
+            .. sheets
+                .Single(named => named.Id == "thickness")
+                .Sheet.Draw()
+                .Marks.OfType<TextMark>()
+                .Select(mark => mark.Text),
+        ];
+        Assert.Contains("2.60", texts);
+        Assert.Contains("2.1", texts);
+        Assert.Contains("2.5", texts);
+        Assert.DoesNotContain("2.6", texts);
+        Assert.True(texts.Count(text => text == "______") >= 25);
+        Assert.Contains(sheets, named => named.Id == "plate");
     }
 
     // Measured on the sheet itself: the two ribs are as long as the plan says and each other's mirror image.
@@ -154,8 +190,17 @@ public sealed class BodySheetTests
 
     private static IReadOnlyList<NamedSheet> Sheets(string model, string more)
     {
-        (Guitar guitar, BodyPlan body) = Plan(model, more);
-        return [.. BodySheets.Of(guitar, body)];
+        Guitar guitar = Guitar(model, more + "\n[plate]\nunknowns = 1000\n");
+        SoundboardPlate plate = SoundboardPlate.Of(guitar);
+        return
+        [
+            .. BodySheets.Of(
+                guitar,
+                BodyPlan.Of(guitar),
+                NeckAndAction.Of(guitar, 0, plate),
+                plate
+            ),
+        ];
     }
 
     private static (Guitar Guitar, BodyPlan Body) Plan(string model, string more)

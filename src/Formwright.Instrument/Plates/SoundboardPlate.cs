@@ -1,3 +1,4 @@
+using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Design.Sections;
 using Formwright.Fields.Plates;
@@ -115,6 +116,25 @@ public sealed class SoundboardPlate
             hingedTurn,
             clampedTurn
         );
+    }
+
+    /// <summary>The board's shape under the strings, rim clamped where the design says so, else hinged; null where it can't be computed.</summary>
+    /// <inheritdoc cref="Under"/>
+    public PlateShape? ShapeUnder(double pullN, double coupleNmm)
+    {
+        if (Answers is not { } known)
+        {
+            return null;
+        }
+
+        PlateModel model =
+            Guitar.Design.Plate.Rim == PlateRim.Clamped ? known.ClampedModel : known.HingedModel;
+        lock (model)
+        {
+            return model.Deflect(
+                new PlateLoad(known.Bridge, 0, new Vector(coupleNmm, 0), new Vector(-pullN, 0))
+            );
+        }
     }
 
     /// <summary>

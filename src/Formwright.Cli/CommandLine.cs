@@ -81,6 +81,7 @@ public static class CommandLine
             ReportCommand.Make(streams),
             SolveCommand.Make(streams),
             BoardCheckCommand.Make(streams),
+            TapCommand.Make(streams),
             PackCommand.Make(streams),
             JigCommand.Make(streams),
             ImportCommand.Make(streams),

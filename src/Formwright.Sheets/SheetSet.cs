@@ -111,6 +111,11 @@ public static class SheetSet
             "bridge" => BridgeSheet.Of(guitar, body),
             "workboard" => WorkboardSheet.Of(guitar, tooling.Workboard),
             "gaps" => GapSheet.Of(guitar, tooling.Workboard),
+            "spots" or "overlay" or "relief-gauges" or "support-blocks" => ReliefSheets(
+                    guitar,
+                    tooling.Workboard
+                )
+                .FirstOrDefault(named => named.Id == id),
             "mould" when tooling.Mould.Parts.Count > 0 => MouldSheet.Of(guitar, tooling.Mould),
             _ => Of(guitar, action, body, tooling).FirstOrDefault(named => named.Id == id),
         };

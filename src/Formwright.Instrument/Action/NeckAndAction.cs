@@ -60,11 +60,30 @@ public sealed record NeckAndAction(
     IReadOnlyList<Finding> Findings
 )
 {
+    // A dome that is flat under the saddle gives no share to scale by.
+    private const double LeastDomeMm = 1e-9;
+
     private const int MostRounds = 20;
     private const double SettledMm = 1e-7;
 
     /// <summary>The strings at pitch.</summary>
     public StringSet Strings => Model.Geometry.Strings;
+
+    /// <summary>
+    /// Height of the soundboard on the centreline at a stage of the build, mm over the datum: its shape on the board, as high under the
+    /// saddle as the chain has it. That the dome keeps its shape as it springs back or is strung is an assumption.
+    /// </summary>
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="chain">The stage.</param>
+    /// <param name="xMm">Place from the nut, between join and tail, mm.</param>
+    public double SoundboardMm(Guitar guitar, HeightChain chain, double xMm)
+    {
+        ArgumentNullException.ThrowIfNull(guitar);
+        ArgumentNullException.ThrowIfNull(chain);
+        double board = OnBoard.DomeMm;
+        double share = Math.Abs(board) > LeastDomeMm ? chain.DomeMm / board : 1;
+        return share * guitar.Dome.Field.HeightAt(new Point(xMm - guitar.JoinMm, 0));
+    }
 
     /// <summary>Computes neck and action of an instrument, with its own dome.</summary>
     /// <param name="guitar">The instrument.</param>

@@ -127,21 +127,13 @@ internal static class ChainView
         double end
     )
     {
-        double board = action.OnBoard.DomeMm;
-        double share = Math.Abs(board) > 1e-9 ? chain.DomeMm / board : 1;
         const double step = 4;
         for (double x = guitar.JoinMm; x < end; x += step)
         {
-            yield return new Point(
-                x,
-                share * guitar.Dome.Field.HeightAt(new Point(x - guitar.JoinMm, 0))
-            );
+            yield return new Point(x, action.SoundboardMm(guitar, chain, x));
         }
 
-        yield return new Point(
-            end,
-            share * guitar.Dome.Field.HeightAt(new Point(end - guitar.JoinMm, 0))
-        );
+        yield return new Point(end, action.SoundboardMm(guitar, chain, end));
     }
 
     // From the nut to the join, bent as the fret crowns are.

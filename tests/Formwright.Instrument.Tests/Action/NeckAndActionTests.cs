@@ -68,6 +68,16 @@ public sealed class NeckAndActionTests
     }
 
     [Fact]
+    public void ALineOfTheChartEndsOnItsFrame()
+    {
+        ChartLine line = new(10, [(0, 4), (1, 2), (2, 0)]);
+        Assert.Equal([(0.5, 3.0), (1.0, 2.0), (1.5, 1.0)], line.Within(1, 3));
+        Assert.Equal(line.Points, line.Within(-1, 9));
+        Assert.Empty(line.Within(5, 6));
+        Assert.Equal([(0.0, 2.0), (1.0, 2.0)], new ChartLine(9, [(0, 2), (1, 2)]).Within(1, 3));
+    }
+
+    [Fact]
     public void The_chart_s_lines_are_where_the_chain_puts_the_saddle()
     {
         NeckAndAction found = NeckAndAction.Of(Designs.Read("[neck]\nramp = 1.5\n"), Dome, 0);

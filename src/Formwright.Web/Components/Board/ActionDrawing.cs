@@ -1,4 +1,3 @@
-using Formwright.Curves;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using static Formwright.Web.Components.Board.OutlineDrawing;
@@ -115,12 +114,8 @@ internal sealed class ActionDrawing
             Enumerable.Range(0, FretsMm.Count).Select(i => At(FretsMm[i], FretMm(i)))
         );
 
-    public double DomeMm(double xMm)
-    {
-        double onBoard = guitar.Dome.Field.HeightAt(new Point(xMm - JoinXMm, 0));
-        double under = action.OnBoard.DomeMm;
-        return under > 0 ? onBoard * chain.DomeMm / under : onBoard;
-    }
+    /// <summary>The soundboard on the centreline, mm over the datum.</summary>
+    public double DomeMm(double xMm) => action.SoundboardMm(guitar, chain, xMm);
 
     private string At(double xMm, double zMm) => $"{N(X(xMm))} {N(Y(zMm))}";
 }

@@ -76,7 +76,7 @@ public sealed record Stage(
     public static Stage Wood { get; } =
         new("wood", ["wood"], ["wood", "climate", "board_test", "board_target"], ["dust", "cites"])
         {
-            Parts = [new("humidity", ["humidity"]), new("board", ["board", "tap"])],
+            Parts = [new("humidity", ["humidity"]), new("board", ["board"])],
         };
 
     public static Stage Workboard { get; } =

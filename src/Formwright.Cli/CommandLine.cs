@@ -92,7 +92,7 @@ public static class CommandLine
         };
         root.Add(language);
         root.SetAction(
-            (_, stop) => ServeCommand.Run(ServeCommand.UsualFolder, null, true, streams, stop)
+            (_, stop) => ServeCommand.Run(ServeCommand.UsualFolder, null, true, null, streams, stop)
         );
         foreach (Option option in root.Options)
         {

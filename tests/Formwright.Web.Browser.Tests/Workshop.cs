@@ -36,7 +36,9 @@ public sealed class Workshop : IAsyncDisposable
         return name;
     }
 
-    public async Task StartAsync()
+    /// <summary>Starts the server and waits until it answers.</summary>
+    /// <param name="more">More words of the command.</param>
+    public async Task StartAsync(params string[] more)
     {
         string program = Repository.PathOf(
             "src",
@@ -47,7 +49,10 @@ public sealed class Workshop : IAsyncDisposable
             "formwright"
         );
         process = Process.Start(
-            new ProcessStartInfo(program, ["serve", Folder, "--port", $"{port}", "--no-browser"])
+            new ProcessStartInfo(
+                program,
+                ["serve", Folder, "--port", $"{port}", "--no-browser", .. more]
+            )
             {
                 RedirectStandardOutput = true,
                 RedirectStandardError = true,

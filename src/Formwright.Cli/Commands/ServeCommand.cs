@@ -1,11 +1,12 @@
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Net;
 using Formwright.Web.Serving;
 
 namespace Formwright.Cli.Commands;
 
-/// <summary><c>serve [FOLDER] [--port N] [--no-browser]</c>: the workshop's page, on this machine only.</summary>
+/// <summary><c>serve [FOLDER] [--port N] [--no-browser] [--share]</c>: the workshop's page, on this machine, and for devices that join.</summary>
 internal static class ServeCommand
 {
     /// <summary>Folder of the designs where none is named, under the folder that the command is called from.</summary>
@@ -37,13 +38,34 @@ internal static class ServeCommand
             }
         });
         Option<bool> quiet = new("--no-browser") { Description = CliWords.Of["option.no-browser"] };
-        Command command = new("serve", CliWords.Of["command.serve"]) { folder, port, quiet };
+        Option<bool> share = new("--share") { Description = CliWords.Of["option.share"] };
+        Option<string?> shareOn = new("--share-on")
+        {
+            Description = CliWords.Of["option.share-on"],
+            HelpName = "192.168.1.20",
+        };
+        shareOn.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: { } given }] && !IPAddress.TryParse(given, out _))
+            {
+                result.AddError(CliWords.Of["usage.share-on"]);
+            }
+        });
+        Command command = new("serve", CliWords.Of["command.serve"])
+        {
+            folder,
+            port,
+            quiet,
+            share,
+            shareOn,
+        };
         command.SetAction(
             (parsed, stop) =>
                 Run(
                     parsed.GetValue(folder)!,
                     parsed.GetValue(port),
                     !parsed.GetValue(quiet),
+                    SharingOf(parsed.GetValue(share), parsed.GetValue(shareOn)),
                     streams,
                     stop
                 )
@@ -55,12 +77,14 @@ internal static class ServeCommand
     /// <param name="folder">Folder of the designs.</param>
     /// <param name="port">The port; null tries the usual one and those after it.</param>
     /// <param name="isOpened">Whether the person's browser is opened.</param>
+    /// <param name="sharing">That other devices may join; null for this computer alone.</param>
     /// <param name="streams">Where it tells its address.</param>
     /// <param name="stop">Ends it.</param>
     public static async Task<int> Run(
         string folder,
         int? port,
         bool isOpened,
+        Sharing? sharing,
         Streams streams,
         CancellationToken stop
     )
@@ -71,7 +95,7 @@ internal static class ServeCommand
         {
             try
             {
-                await WorkshopServer.RunAsync(new ServeOptions(folder, at), Started, stop);
+                await WorkshopServer.RunAsync(new ServeOptions(folder, at, sharing), Started, stop);
                 return (int)ExitStatus.Done;
             }
             catch (IOException taken)
@@ -88,11 +112,22 @@ internal static class ServeCommand
             }
         }
 
-        void Started(string address)
+        void Started(string address, string? code)
         {
             streams.Out.WriteLine(
                 CliWords.Of.Format("serve.at", address, Path.GetFullPath(folder))
             );
+            if (sharing is not null && code is not null)
+            {
+                streams.Out.WriteLine(
+                    CliWords.Of.Format(
+                        "serve.shared",
+                        sharing.Addresses is [{ } first, ..] ? first : "-",
+                        code
+                    )
+                );
+            }
+
             streams.Out.Flush();
             if (isOpened)
             {
@@ -100,6 +135,11 @@ internal static class ServeCommand
             }
         }
     }
+
+    private static Sharing? SharingOf(bool isShared, string? on) =>
+        on is not null ? new Sharing(IPAddress.Parse(on))
+        : isShared ? new Sharing(IPAddress.Any)
+        : null;
 
     private static void Open(string address, Streams streams)
     {

@@ -1,9 +1,10 @@
+using System.Net;
 using Microsoft.AspNetCore.Http;
 
 namespace Formwright.Web.Serving;
 
 /// <summary>
-/// Refuses whatever does not come from this machine's own page: a foreign host name (a name that someone else points at this machine)
+/// Refuses whatever does not come from this server's own page: a foreign host name (a name that someone else points at this machine)
 /// or a foreign origin (another site's page that calls this server), for pages, downloads and the live connection alike.
 /// </summary>
 internal static class Guarding
@@ -17,10 +18,7 @@ internal static class Guarding
     public static Task Check(HttpContext context, RequestDelegate next)
     {
         HttpRequest request = context.Request;
-        if (
-            !OwnHosts.Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase)
-            || !IsOwnOrigin(request)
-        )
+        if (!IsOwnHost(context) || !IsOwnOrigin(request))
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
             return Task.CompletedTask;
@@ -34,6 +32,17 @@ internal static class Guarding
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=()";
         return next(context);
+    }
+
+    // A device of the shop opens this computer by the very address that it reached, never by a name that someone could point elsewhere.
+    private static bool IsOwnHost(HttpContext context)
+    {
+        string host = context.Request.Host.Host;
+        IPAddress? here = context.Connection.LocalIpAddress;
+        return !Guests.IsGuest(context) || (here is not null && IPAddress.IsLoopback(here))
+            ? OwnHosts.Contains(host, StringComparer.OrdinalIgnoreCase)
+            : IPAddress.TryParse(host, out IPAddress? named)
+                && (named.Equals(here) || named.Equals(here?.MapToIPv4()));
     }
 
     // A browser names the origin on every request that another site could forge; one that is named must be ours.

@@ -10,7 +10,7 @@ using Microsoft.Extensions.Logging;
 
 namespace Formwright.Web.Serving;
 
-/// <summary>The server of the page. It listens on the loopback addresses only and asks nothing of any other machine.</summary>
+/// <summary>The server of the page. It listens on the loopback address only, unless sharing was asked for, and asks nothing of any other machine.</summary>
 public static class WorkshopServer
 {
     /// <summary>Largest message that a page may send, bytes: a handle's place or a field, never a file.</summary>
@@ -18,19 +18,30 @@ public static class WorkshopServer
 
     /// <summary>Serves until it is told to stop (Ctrl+C, or a signal).</summary>
     /// <param name="options">What to serve.</param>
-    /// <param name="started">Told the page's address once it answers.</param>
+    /// <param name="started">Told the page's address, and the first code where it is shared, once it answers.</param>
     /// <param name="stop">Ends it.</param>
     /// <exception cref="IOException">The folder can't be made, or the port is taken.</exception>
     public static async Task RunAsync(
         ServeOptions options,
-        Action<string> started,
+        Action<string, string?> started,
         CancellationToken stop = default
     )
     {
         ArgumentNullException.ThrowIfNull(started);
         await using WebApplication app = Build(options);
         await app.StartAsync(stop);
-        started(app.Urls.First().Replace("127.0.0.1", "localhost", StringComparison.Ordinal) + "/");
+        string[] addresses = [.. app.Urls];
+        string? code = null;
+        if (options.Sharing is { } sharing)
+        {
+            sharing.Port = new Uri(addresses[^1]).Port;
+            code = app.Services.GetRequiredService<Devices>().NewCode();
+        }
+
+        started(
+            addresses[0].Replace("127.0.0.1", "localhost", StringComparison.Ordinal) + "/",
+            code
+        );
         await app.WaitForShutdownAsync(stop);
     }
 
@@ -53,11 +64,22 @@ public static class WorkshopServer
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = 2 * DesignUpload.MostBytes;
             kestrel.Listen(IPAddress.Loopback, options.Port);
+            if (options.Sharing is { } sharing)
+            {
+                kestrel.Listen(
+                    sharing.Listen,
+                    options.Port == 0 ? 0 : options.Port + 1,
+                    Guests.MarkAll
+                );
+            }
         });
         builder.Logging.ClearProviders();
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddAntiforgery();
         builder.Services.AddSingleton(folder);
+        builder.Services.AddSingleton(options);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton<Devices>();
         builder.Services.AddSingleton<DesignSessions>();
         builder.Services.AddSingleton<DesignGallery>();
         builder
@@ -71,12 +93,19 @@ public static class WorkshopServer
         WebApplication app = builder.Build();
         app.Use(Guarding.Check);
         app.Use(Preferences.Follow);
+        Devices devices = app.Services.GetRequiredService<Devices>();
+        app.Use((context, next) => Guests.Check(context, next, devices));
         app.UseStatusCodePagesWithReExecute("/missing");
         app.UseAntiforgery();
         app.MapStaticAssets();
         PageAssets.Map(app);
         Preferences.Map(app);
         Downloads.Map(app);
+        if (options.Sharing is not null)
+        {
+            Joining.Map(app);
+        }
+
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -117,6 +117,9 @@ public static class SheetSet
                 )
                 .FirstOrDefault(named => named.Id == id),
             "mould" when tooling.Mould.Parts.Count > 0 => MouldSheet.Of(guitar, tooling.Mould),
+            "jig-board" or "jig-bracket" or "jig-setting" => tooling.Jig is { } jig
+                ? JigSheets.Of(jig).FirstOrDefault(named => named.Id == id)
+                : null,
             _ => Of(guitar, action, body, tooling).FirstOrDefault(named => named.Id == id),
         };
     }

@@ -16,6 +16,7 @@ public sealed class AccessTests(Browser browser)
         "wood",
         "workboard",
         "mould",
+        "jig",
         "sheets",
     ];
 

@@ -62,6 +62,57 @@ public sealed class StageTests(Browser browser)
     }
 
     [Fact]
+    public async Task MeasuredGapsGiveAShim()
+    {
+        await using OpenDesign open = await browser.OpenAsync("workboard");
+        IPage page = open.Page;
+        await page.Locator("[data-part='gaps']").ClickAsync();
+        await page.SetAsync("gap.nut.bass", "2,1");
+        await page.SetAsync("gap.nut.treble", "1.8");
+        // 2.1 and 1.8 found, 1.5 wanted.
+        ILocator shim = page.Locator("[data-taper='gaps.shim'] tbody tr").First;
+        await Expect(shim).ToContainTextAsync("0.60");
+        await Expect(shim).ToContainTextAsync("0.30");
+        IAPIResponse pdf = await open.Context.APIRequest.GetAsync(
+            $"{browser.Shop.Address}/files/{open.Name}/shim.pdf"
+        );
+        Assert.Equal(200, pdf.Status);
+        await page.ReloadAsync();
+        await page.LiveAsync();
+        await page.Locator("[data-part='gaps']").ClickAsync();
+        await Expect(page.Field("gap.nut.bass")).ToHaveValueAsync("2.1");
+        await page.SetAsync("gap.nut.bass", "1.5");
+        await page.SetAsync("gap.nut.treble", "1.5");
+        await Expect(page.Locator("[data-taper]")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task AHoleTellsItsPlaceAndKindsOfLineCanBeHidden()
+    {
+        await using OpenDesign open = await browser.OpenAsync("workboard");
+        IPage page = open.Page;
+        ILocator hole = page.Locator(".hole-target").First;
+        await hole.ClickAsync();
+        await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("x ");
+        await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("⌀");
+        await page.Locator("[data-kind='holes']").ClickAsync();
+        await Expect(hole).ToBeHiddenAsync();
+        await page.Locator("[data-kind='holes']").ClickAsync();
+        await Expect(hole).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task TheBracketJigIsMadeWhenItIsAskedFor()
+    {
+        await using OpenDesign open = await browser.OpenAsync("jig");
+        IPage page = open.Page;
+        await page.Field("jig.make").CheckAsync();
+        await Expect(page.Locator("[data-figure='jig-slots']")).ToBeVisibleAsync();
+        await Expect(page.Locator(".views svg").First).ToBeVisibleAsync();
+        await browser.Shop.FileSaysAsync(open.Name, "make = true");
+    }
+
+    [Fact]
     public async Task SheetsAreShownAndDownloaded()
     {
         await using OpenDesign open = await browser.OpenAsync("sheets");

@@ -119,6 +119,17 @@ public sealed class DesignSession : IDisposable
     public IReadOnlyList<Diagnostic> Set(string key, string? value, string? gesture = null) =>
         Set(new Dictionary<string, string?> { [key] = value }, gesture);
 
+    /// <summary>Writes down a gap that was found on the workboard; null takes it back.</summary>
+    public void Measure(string place, bool isBass, double? mm)
+    {
+        lock (gate)
+        {
+            State = State with { Gaps = State.Gaps.With(place, isBass, mm) };
+        }
+
+        Changed?.Invoke();
+    }
+
     /// <summary>Takes the last edit back.</summary>
     public void Undo()
     {

@@ -32,6 +32,9 @@ public sealed record SessionState(
     bool CanRedo
 )
 {
+    /// <summary>The gaps found on the workboard.</summary>
+    public FoundGaps Gaps { get; init; } = FoundGaps.None;
+
     /// <summary>The last design that read well; null where none has.</summary>
     public InstrumentDesign? Design => Good?.Design;
 }

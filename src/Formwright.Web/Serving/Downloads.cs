@@ -4,6 +4,7 @@ using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Packs;
 using Formwright.Sheets;
+using Formwright.Sheets.Tooling;
 using Formwright.Web.Designs;
 using Formwright.Web.Reading;
 using Formwright.Writers;
@@ -20,6 +21,7 @@ internal static class Downloads
     {
         app.MapGet("/files/{name}/pack.zip", Pack);
         app.MapGet("/files/{name}/calibration.pdf", Calibration);
+        app.MapGet("/files/{name}/shim.pdf", Shim);
         app.MapGet("/files/{name}/{sheet}.svg", Svg);
         app.MapGet(
             "/files/{name}/a4/{sheet}.pdf",
@@ -89,6 +91,32 @@ internal static class Downloads
             $"{name} {WebWords.Of["sheets.calibration"]}.pdf",
             to => PdfWriter.Write(to, [CalibrationPage.Sheet(title).Draw()])
         );
+    }
+
+    private static async Task<IResult> Shim(string name, DesignSessions sessions)
+    {
+        if (
+            await StudyOf(name, sessions) is not { Guitar: { } guitar } study
+            || sessions.Open(name)?.State.Gaps.Check(study) is not { } check
+        )
+        {
+            return Results.NotFound();
+        }
+
+        using SheetCulture spoken = SheetCulture.Of(study.Design);
+        SheetsDesign settings = study.Design.Sheets;
+        DrawnSheet[] drawn = [.. ShimSheet.Of(guitar, check).Select(named => named.Sheet.Draw())];
+        return drawn.Length == 0
+            ? Results.NotFound()
+            : PdfOf(
+                $"{name} shim.pdf",
+                to =>
+                    PdfWriter.Write(
+                        to,
+                        drawn,
+                        new PrintScale(settings.PrintScaleX, settings.PrintScaleY)
+                    )
+            );
     }
 
     private static async Task<IResult> Pack(string name, DesignSessions sessions)

@@ -96,6 +96,16 @@ internal sealed partial class DrawnSheets
             )
             .Value;
 
+    /// <summary>The views of sheets that are no part of a set.</summary>
+    public static IReadOnlyList<ViewPicture> ViewsOf(
+        Func<IEnumerable<NamedSheet>> sheets,
+        CultureInfo culture
+    )
+    {
+        using SheetCulture spoken = new(culture);
+        return [.. sheets().SelectMany(Draw)];
+    }
+
     private NamedSheet? Find(string id) => Sheets.FirstOrDefault(sheet => sheet.Id == id);
 
     private static ViewPicture[] Draw(NamedSheet named) =>

@@ -57,6 +57,7 @@ public sealed record Stage(
                 "back",
                 "ribs",
                 "blocks",
+                "plate",
             ],
             ["hot-bending", "router", "dust", "solvents"]
         )
@@ -96,15 +97,26 @@ public sealed record Stage(
         };
 
     public static Stage Mould { get; } =
-        new("mould", ["mould", "jig"], ["mould", "templates", "jig"], ["router", "dust"])
+        new("mould", ["mould"], ["mould", "templates"], ["router", "dust"])
         {
             Parts = [new("mould", ["mould"])],
+        };
+
+    public static Stage Jig { get; } =
+        new("jig", ["jig"], ["jig"], ["router", "dust"])
+        {
+            Parts =
+            [
+                new("setting", ["jig-setting"]),
+                new("slots", ["jig-board"]),
+                new("bracket", ["jig-bracket"]),
+            ],
         };
 
     public static Stage Sheets { get; } = new("sheets", [], ["sheets"], []);
 
     public static IReadOnlyList<Stage> All { get; } =
-    [Outline, Action, Body, Neck, Wood, Workboard, Mould, Sheets];
+    [Outline, Action, Body, Neck, Wood, Workboard, Mould, Jig, Sheets];
 
     public string Name => WebWords.Of[$"stage.{Id}"];
 

@@ -52,10 +52,12 @@ internal sealed class HalfFairing(TraceFile file, TraceOptions options, AlignedT
             options.SmallestBumpMm
         );
         List<Bump> bumps = [];
+        Dictionary<TraceSide, IReadOnlyList<Point>> standOff = [];
         for (int i = 0; i < sides.Count; i++)
         {
             FairHalf side = fit.Sides[i];
             (double S, double R)[] feet = Stations.Feet(side.Curve, sides[i].Points);
+            standOff[sides[i].Side] = [.. feet.Select(foot => new Point(foot.S, foot.R))];
             bumps.AddRange(
                 side.Finds.Select(find => BumpMeasure.Of(find, side.Curve, feet, sides[i].Side))
                     .Where(bump => bump.HeightMm >= options.SmallestBumpMm)
@@ -80,6 +82,7 @@ internal sealed class HalfFairing(TraceFile file, TraceOptions options, AlignedT
         )
         {
             Plain = plain,
+            StandOff = standOff,
             Unsure = Unsure(fit, sides, closed.HeelU),
         };
     }

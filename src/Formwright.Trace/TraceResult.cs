@@ -36,6 +36,12 @@ public sealed record TraceResult(
     /// </summary>
     public OutlineFeatures? Plain { get; init; }
 
+    /// <summary>
+    /// How far the points of a side stand off the fair curve of that side, along it: x the arc length from the heel, y the distance, proud
+    /// above 0, mm, in order.
+    /// </summary>
+    public required IReadOnlyDictionary<TraceSide, IReadOnlyList<Point>> StandOff { get; init; }
+
     /// <summary>Lengths of stretches where the shape is not understood well enough to tell a bump from it; as a rule there are none.</summary>
     public IReadOnlyList<(TraceSide Side, double FromUMm, double ToUMm)> Unsure { get; init; } = [];
 }

@@ -53,6 +53,21 @@ public sealed class TraceTests : IDisposable
         Assert.Equal(Shell.Here("report", Given("outline-2000.dxf")).Ended(0).Out, outcome.Out);
     }
 
+    // The example's bumps were planted: 0.4 mm over 28, -0.25 over 18 and 0.2 over 45, at 520, 190 and 330 mm along the sides.
+    [Fact]
+    public void The_guide_says_what_the_command_says()
+    {
+        string guide = File.ReadAllText(Repository.PathOf("docs", "guide", "trace.md"));
+        string[] lines = Shell
+            .Here("fair", Repository.PathOf("examples", "old-template.csv"))
+            .Ended(0)
+            .Out.TrimEnd('\n')
+            .Split('\n');
+        Assert.Equal("The table names no unit; mm was taken.", lines[0]);
+        Assert.Equal(3, lines.Count(line => line.StartsWith("bump", StringComparison.Ordinal)));
+        Assert.All(lines[1..], line => Assert.Contains(line, guide, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_known_length_sets_the_scale_and_a_choice_of_side_is_kept()
     {

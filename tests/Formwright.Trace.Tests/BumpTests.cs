@@ -56,6 +56,19 @@ public class BumpTests
         Assert.Equal(isTreble ? TraceSide.Treble : TraceSide.Bass, bump.Side);
         Assert.InRange(bump.LengthMm, 0.4 * length, 1.6 * length);
         Assert.Equal(outline.Half.At(arc).Position.X, bump.UMm, 5.0);
+        // The points around its top stand off as far as it says, but for their noise.
+        double[] top =
+        [
+            .. trace
+                .StandOff[bump.Side]
+                .Where(point => Math.Abs(point.X - bump.ArcMm) < 2)
+                .Select(point => point.Y),
+        ];
+        Assert.Equal(
+            bump.IsProud ? bump.HeightMm : -bump.HeightMm,
+            top.Average(),
+            0.05 + (0.2 * bump.HeightMm)
+        );
         // The fair outline holds its tolerance although the bump does not.
         Assert.InRange(
             Given.Apart(trace.Fair, outline),

@@ -103,31 +103,14 @@ internal static class BumpSheet
         };
     }
 
-    /// <summary>How far the points of the bump's side stand off the fair outline, along it.</summary>
+    /// <summary>How far the points of the bump's side stand off the fair curve of that side, along it.</summary>
     private static List<Point> Stand(TraceResult trace, Bump bump, double from, double to)
     {
-        IReadOnlyList<Point> points = bump.Side == TraceSide.Bass ? trace.Bass : trace.Treble;
-        Chain part = trace.Fair.Half.Part(from, to);
-        Box near = part.Box.Grown(3 + (2 * bump.HeightMm));
-        List<Point> stand = [];
-        foreach (Point point in points)
-        {
-            Point up = point with { Y = Math.Abs(point.Y) };
-            if (!near.Contains(up))
-            {
-                continue;
-            }
-
-            NearestPoint nearest = part.Nearest(up);
-            double s = from + nearest.Foot.ArcLengthMm;
-            if (s > from && s < to)
-            {
-                stand.Add(new Point(s, nearest.SignedDistanceMm));
-            }
-        }
-
-        stand.Sort((a, b) => a.X.CompareTo(b.X));
-        int stride = 1 + (stand.Count / MostPoints);
+        Point[] stand =
+        [
+            .. trace.StandOff[bump.Side].Where(point => point.X >= from && point.X <= to),
+        ];
+        int stride = 1 + (stand.Length / MostPoints);
         return [.. stand.Where((_, i) => i % stride == 0)];
     }
 }

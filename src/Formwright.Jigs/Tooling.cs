@@ -13,7 +13,7 @@ namespace Formwright.Jigs;
 /// <param name="Workboard">The board it lies on.</param>
 /// <param name="Spine">The beam and the feet under it.</param>
 /// <param name="Mould">The halves around it.</param>
-/// <param name="Templates">Half, full and mating templates.</param>
+/// <param name="Templates">Half, full and mating templates of the outline; placement, fingerboard, fret-slot rule, gauges over the dome.</param>
 public sealed record Tooling(
     WorkboardPlan Workboard,
     SpinePlan Spine,
@@ -47,7 +47,7 @@ public sealed record Tooling(
             WorkboardMaker.Of(guitar, mould),
             SpinePlan.Of(guitar, mould),
             mould,
-            TemplateMaker.Of(guitar)
+            [.. TemplateMaker.Of(guitar), .. BenchTemplates.Of(guitar)]
         )
         {
             Jig = guitar.Design.Jig.Make ? JigMaker.Of(guitar) : null,

@@ -37,14 +37,22 @@ public static class FretTable
     /// <summary>Where the fingerboard ends, mm from the nut.</summary>
     public static double EndMm(InstrumentDesign design, ChainModel model)
     {
-        ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(model);
+        return EndMm(design, model.Geometry.FretsMm[^1]);
+    }
+
+    /// <summary>Where the fingerboard ends, mm from the nut.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="lastFretMm">The last fret, from the nut, mm.</param>
+    public static double EndMm(InstrumentDesign design, double lastFretMm)
+    {
+        ArgumentNullException.ThrowIfNull(design);
 
         // 4 mm past the last fret where the file says nothing (common practice: the fret needs wood behind it).
         const double pastLastFretMm = 4;
         return design.Fingerboard.OverhangMm is { } overhang
-            ? model.Geometry.JoinMm + overhang
-            : model.Geometry.FretsMm[^1] + pastLastFretMm;
+            ? design.Identity.JoinMm + overhang
+            : lastFretMm + pastLastFretMm;
     }
 
     /// <summary>Width of the fingerboard at a distance from the nut, straight through nut and join, mm.</summary>

@@ -9,4 +9,7 @@ public enum HoleKind
 
     /// <summary>Nothing: drilled to a depth that is then carved down to.</summary>
     Spot,
+
+    /// <summary>The pin that a circle cutter turns on.</summary>
+    Pilot,
 }

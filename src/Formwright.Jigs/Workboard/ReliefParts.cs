@@ -14,7 +14,6 @@ internal static class ReliefParts
 {
     private const double GaugeHeightMm = 40;
     private const double GaugeStockMm = 6;
-    private const double StepMm = 2;
 
     /// <summary>Play of a block at each end, mm.</summary>
     private const double BlockPlayMm = 1;
@@ -42,7 +41,7 @@ internal static class ReliefParts
         {
             double u = stations[i];
             double half = guitar.Outline.WidthAt(u) / 2;
-            ArcPath edge = Profile(
+            ArcPath edge = ProfileEdge.Of(
                 half,
                 -GaugeHeightMm,
                 y => relief.Shape.HeightAt(new Point(u, y))
@@ -131,7 +130,7 @@ internal static class ReliefParts
 
             double u = bar.AtMm;
             // From the board up to the dome's underside, which lies as deep below the overlay's face as the dome is high.
-            ArcPath edge = Profile(
+            ArcPath edge = ProfileEdge.Of(
                 half,
                 relief.DeepestMm,
                 y => relief.Dome.HeightAt(new Point(u, y))
@@ -148,34 +147,6 @@ internal static class ReliefParts
                 Marks(guitar.JoinMm + u, relief.DeepestMm, half)
             );
         }
-    }
-
-    // Between a straight edge at one depth and a curve of depths across, from -half to half.
-    private static ArcPath Profile(double half, double straight, Func<double, double> depth)
-    {
-        int steps = Math.Max(2, (int)Math.Ceiling(2 * half / StepMm));
-        ContourBuilder edge = new();
-        edge.LineTo(new Point(straight, -half)).LineTo(new Point(straight, half));
-        double error = 0;
-        double before = 0;
-        for (int i = 0; i <= steps; i++)
-        {
-            double y = half - (2 * half * i / steps);
-            double here = depth(y);
-            edge.LineTo(new Point(here, y));
-            if (i > 0)
-            {
-                double middle = depth(y + (half / steps));
-                error = Math.Max(error, Math.Abs(middle - ((here + before) / 2)));
-            }
-
-            before = here;
-        }
-
-        return edge.Close() with
-        {
-            ErrorMm = error,
-        };
     }
 
     private static Mark[] Marks(double fromNut, double straight, double half)

@@ -21,13 +21,21 @@ internal static class ProfileSheet
             .. parts.Select(part => new View([.. Items(part)])
             {
                 RotationRad = View.NeckUp,
-                Label = SheetsWords.Of.Format("profile.label", part.Name, part.ThicknessMm),
+                Label = SheetsWords.Of.Format(
+                    part.Id.EndsWith("-long", StringComparison.Ordinal)
+                        ? "profile.label-long"
+                        : "profile.label",
+                    part.Name,
+                    part.ThicknessMm
+                ),
             }),
         ];
         double width = views.Max(view => view.Bounds().WidthMm);
+        string figures = SheetsWords.Of[$"{id}.figures"];
+        string use = SheetsWords.Of[$"{id}.how"];
         Notes how = new(
             "",
-            [$"{SheetsWords.Of[$"{id}.figures"]}. {SheetsWords.Of[$"{id}.how"]}"],
+            [$"{figures}. {use}"],
             Math.Max(width, LeastNotesMm)
         );
         double height = views.Sum(view => view.Bounds().HeightMm + GapMm) + how.Size.HeightMm;
@@ -63,7 +71,7 @@ internal static class ProfileSheet
         foreach (double y in across)
         {
             double x = At(curve, y);
-            double figure = stands ? straight - x : x;
+            double figure = stands ? straight - x : Math.Abs(x);
             if (figure > 0.005)
             {
                 yield return new Label(Figures.Fixed(figure, 2), new Point(x, y))

@@ -6,11 +6,34 @@ using Mark = Formwright.Jigs.Parts.Mark;
 
 namespace Formwright.Sheets.Tooling;
 
-/// <summary>One sheet for each template, at full size.</summary>
+/// <summary>A sheet for each template of the outline, at full size, one for the placement and one for the gauges over the dome.</summary>
 internal static class TemplateSheets
 {
+    // Fingerboard and fret-slot rule are drawn with the frets.
+    private static readonly string[] OfOutline =
+    [
+        "template-half",
+        "template-full",
+        "template-mating",
+    ];
+
     public static IEnumerable<NamedSheet> Of(Guitar guitar, Jigs.Tooling tooling) =>
-        tooling.Templates.Select(part => One(guitar, part));
+        [
+            .. tooling
+                .Templates.Where(part => OfOutline.Contains(part.Id))
+                .Select(part => One(guitar, part)),
+            PlacementSheet.Of(
+                guitar,
+                tooling.Templates.First(part => part.Id == "template-placement")
+            ),
+            .. Gauges(guitar, [.. tooling.Templates.Where(IsGauge)]),
+        ];
+
+    private static bool IsGauge(Part part) =>
+        part.Id.StartsWith("dome-gauge", StringComparison.Ordinal);
+
+    private static IEnumerable<NamedSheet> Gauges(Guitar guitar, Part[] gauges) =>
+        gauges.Length > 0 ? [ProfileSheet.Of(guitar, "dome-gauges", gauges)] : [];
 
     private static NamedSheet One(Guitar guitar, Part part)
     {

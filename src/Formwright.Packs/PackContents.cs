@@ -3,6 +3,8 @@ using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Jigs;
 using Formwright.Jigs.Parts;
+using Formwright.Jigs.Steps;
+using Formwright.Jigs.Stock;
 using Formwright.Packs.Report;
 using Formwright.Sheets;
 using Formwright.Sheets.Cutting;
@@ -28,6 +30,7 @@ internal static class PackContents
         [
             .. OfSheets(study.Sheets(), scale),
             .. OfParts(tooling.Parts),
+            .. study is { Stock: { } stock, Order: { } order } ? OfStock(stock, order) : [],
             Calibration(study.Design.Identity.Owner),
         ];
         foreach (PackEntry file in files)
@@ -128,6 +131,41 @@ internal static class PackContents
                 to => Text(to, SvgWriter.Write(cut.Value))
             );
         }
+    }
+
+    /// <summary>Nests as cut files, cut list and order of work.</summary>
+    private static IEnumerable<PackEntry> OfStock(StockPlan stock, WorkOrder order)
+    {
+        foreach (SheetNest nest in stock.Sheets)
+        {
+            Lazy<CutPart> cut = new(() => CutNests.Of(nest));
+            string title = PacksWords.Of.Format("nest", nest.Number);
+            yield return PackEntry.Plain(
+                $"nests/{nest.Id}.dxf",
+                "nest",
+                title,
+                to => Text(to, DxfWriter.Write(cut.Value))
+            );
+            yield return PackEntry.Plain(
+                $"nests/{nest.Id}.svg",
+                "nest",
+                title,
+                to => Text(to, SvgWriter.Write(cut.Value))
+            );
+        }
+
+        yield return PackEntry.Plain(
+            "cut-list.csv",
+            "cut-list",
+            PacksWords.Of["cut-list"],
+            to => Text(to, CutListCsv.Write(stock))
+        );
+        yield return PackEntry.Plain(
+            "order-of-work.json",
+            "order-of-work",
+            PacksWords.Of["order-of-work"],
+            to => Text(to, ReportJson.Write(OrderReport.Of(order)))
+        );
     }
 
     /// <summary>The page that tells how true a printer is.</summary>

@@ -4,6 +4,8 @@ using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
 using Formwright.Instrument.Plates;
+using Formwright.Jigs.Steps;
+using Formwright.Jigs.Stock;
 using Formwright.Packs.Report;
 using Formwright.Sheets;
 
@@ -27,6 +29,25 @@ public sealed record Study(
     IReadOnlyList<Finding> Findings
 )
 {
+    private readonly Lazy<StockPlan?> stock = new(() =>
+        Guitar is not null && Tooling is not null
+            ? StockPlanner.Of(Design.Stock, Tooling.Parts, HardwareList.Of(Guitar, Tooling))
+            : null
+    );
+
+    /// <summary>What the tooling is cut from: nested when it is first asked for, which takes most of the time of a report; null without tooling.</summary>
+    public StockPlan? Stock => stock.Value;
+
+    /// <summary>The order of work for its tooling, null without tooling.</summary>
+    public WorkOrder? Order =>
+        Guitar is not null && Tooling is not null ? WorkOrder.Of(Guitar, Tooling) : null;
+
+    /// <summary>All findings with those of the nest, gravest first.</summary>
+    public IReadOnlyList<Finding> AllFindings =>
+        Stock is { Findings.Count: > 0 }
+            ? [.. Findings.Concat(Stock.Findings).OrderByDescending(finding => finding.Severity)]
+            : Findings;
+
     /// <summary>Whether a finding says that it can't be built as it stands.</summary>
     public bool IsStopped => Findings.Any(finding => finding.Severity == Severity.Stop);
 
@@ -34,15 +55,23 @@ public sealed record Study(
     public DesignReport Report => DesignReport.Of(this);
 
     /// <summary>Its sheets in trade order, in the language of the thread's UI culture; none without an instrument.</summary>
-    public IReadOnlyList<NamedSheet> Sheets() =>
+    /// <param name="withStock">Whether the sheets of the stock are among them, for which it must be nested.</param>
+    public IReadOnlyList<NamedSheet> Sheets(bool withStock = true) =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.Of(Guitar, Action, Body, Tooling, Plate)
+            ? SheetSet.Of(Guitar, Action, Body, Tooling, Plate, withStock ? Stock : null)
             : [];
 
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
     public NamedSheet? Sheet(string id) =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.One(id, Guitar, Action, Body, Tooling)
+            ? SheetSet.One(
+                id,
+                Guitar,
+                Action,
+                Body,
+                Tooling,
+                SheetSet.IsOfStock(id) ? Stock : null
+            )
             : null;
 
     /// <summary>Computes a design.</summary>
@@ -72,6 +101,7 @@ public sealed record Study(
                     plate is not null && action is not null ? PlateRules.Check(plate, action) : []
                 )
                 .Concat(tooling?.Findings ?? [])
+                .Concat(tooling is null ? [] : StockCheck.Of(design.Stock, tooling.Parts))
                 .OrderByDescending(finding => finding.Severity),
         ];
         return new Study(design, result.Guitar, action, body, plate, tooling, findings);

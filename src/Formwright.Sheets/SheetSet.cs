@@ -5,11 +5,15 @@ using Formwright.Instrument.Action;
 using Formwright.Instrument.Body;
 using Formwright.Instrument.Plates;
 using Formwright.Jigs.Parts;
+using Formwright.Jigs.Steps;
+using Formwright.Jigs.Stock;
 using Formwright.Jigs.Workboard;
 using Formwright.Sheets.Action;
 using Formwright.Sheets.Body;
 using Formwright.Sheets.Brackets;
 using Formwright.Sheets.Outline;
+using Formwright.Sheets.Steps;
+using Formwright.Sheets.Stock;
 using Formwright.Sheets.Tooling;
 
 namespace Formwright.Sheets;
@@ -23,12 +27,14 @@ public static class SheetSet
     /// <param name="body">Its body and wood.</param>
     /// <param name="tooling">Its tooling.</param>
     /// <param name="plate">Its soundboard as a plate; null leaves its sheets out.</param>
+    /// <param name="stock">What the tooling is cut from; null leaves its sheets out.</param>
     public static IReadOnlyList<NamedSheet> Of(
         Guitar guitar,
         NeckAndAction action,
         BodyPlan body,
         Jigs.Tooling tooling,
-        SoundboardPlate? plate = null
+        SoundboardPlate? plate = null,
+        StockPlan? stock = null
     )
     {
         ArgumentNullException.ThrowIfNull(guitar);
@@ -54,6 +60,12 @@ public static class SheetSet
         if (tooling.Jig is { } jig)
         {
             sheets.AddRange(JigSheets.Of(jig));
+        }
+
+        sheets.AddRange(OrderSheets.Of(guitar, WorkOrder.Of(guitar, tooling)));
+        if (stock is not null)
+        {
+            sheets.AddRange(StockSheets(guitar, stock));
         }
 
         return [.. sheets.Select((named, i) => Numbered(named, i + 1, sheets.Count))];
@@ -84,13 +96,17 @@ public static class SheetSet
         }
     }
 
+    private static IEnumerable<NamedSheet> StockSheets(Guitar guitar, StockPlan stock) =>
+        stock.Sheets.Select(nest => NestSheet.Of(guitar, nest)).Prepend(CutListSheet.Of(guitar, stock));
+
     /// <summary>One sheet of the set, not numbered, without making the others; null where there is none of that name.</summary>
     public static NamedSheet? One(
         string id,
         Guitar guitar,
         NeckAndAction action,
         BodyPlan body,
-        Jigs.Tooling tooling
+        Jigs.Tooling tooling,
+        StockPlan? stock = null
     )
     {
         ArgumentNullException.ThrowIfNull(body);
@@ -120,8 +136,18 @@ public static class SheetSet
             "jig-board" or "jig-bracket" or "jig-setting" => tooling.Jig is { } jig
                 ? JigSheets.Of(jig).FirstOrDefault(named => named.Id == id)
                 : null,
+            _ when IsOfStock(id) => stock is null
+                ? null
+                : StockSheets(guitar, stock).FirstOrDefault(named => named.Id == id),
             _ => Of(guitar, action, body, tooling).FirstOrDefault(named => named.Id == id),
         };
+    }
+
+    /// <summary>Whether a sheet shows the stock, which must be nested for it.</summary>
+    public static bool IsOfStock(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return id == "cut-list" || id.StartsWith("nest-", StringComparison.Ordinal);
     }
 
     private static NamedSheet Numbered(NamedSheet named, int number, int count)

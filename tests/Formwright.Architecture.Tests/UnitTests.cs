@@ -33,6 +33,16 @@ public sealed partial class UnitTests
         ["SheetsDesign.PrintScaleY"] = "a ratio",
         ["InstrumentString.Inharmonicity"] = "the coefficient B, without unit",
         ["ActionSetup.DomePerHeight"] = "mm per mm",
+        ["StockSheetDesign.Price"] = "in the currency that the stock states",
+        ["StockHardwareDesign.Price"] = "in the currency that the stock states",
+        ["HardwareRow.*"] = "prices in the currency that the stock states",
+        ["StockCost.*"] = "prices in the currency that the stock states",
+        ["SheetNest.PriceOfUsed"] = "in the currency that the stock states",
+        ["SheetNest.UsedFraction"] = "a share",
+        ["SheetNest.CutFraction"] = "a share",
+        ["StockPlan.UsedFraction"] = "a share",
+        ["StockPlan.CutFraction"] = "a share",
+        ["GateFigure.*"] = "in the unit that it states",
     };
 
     [Theory]
@@ -87,7 +97,7 @@ public sealed partial class UnitTests
         || typeof(IEnumerable<double>).IsAssignableFrom(type);
 
     [GeneratedRegex(
-        "(?:L|Mm|Mm2|Mm3|Mm4|M|Kg|G|KgPerM[23]?|GPerM|N|Nmm2?|Nm|MPa|GPa|Pa|Rad|Deg|Hz|Db|Cents|Percent|S|C|(?:Factor|Share|Strain|Slope|Ratio)s?)$"
+        "(?:L|Mm|Mm2|Mm3|Mm4|M|Kg|G|KgPerM[23]?|GPerM|N|Nmm2?|Nm|MPa|GPa|Pa|Rad|Deg|Hours|Hz|Db|Cents|Percent|S|C|(?:Factor|Share|Strain|Slope|Ratio)s?)$"
     )]
     private static partial Regex Suffix();
 }

@@ -28,7 +28,7 @@ internal static class CheckCommand
         }
 
         Study study = DesignFile.Study(reading, streams);
-        FindingList.Write(streams.Out, file, reading, study.Findings);
+        FindingList.Write(streams.Out, file, reading, study.AllFindings);
         return study.IsStopped ? ExitStatus.Stopped : ExitStatus.Done;
     }
 }

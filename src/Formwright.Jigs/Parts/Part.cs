@@ -26,6 +26,12 @@ public sealed record Part(
     IReadOnlyList<Mark> Marks
 )
 {
+    /// <summary>How it lies to the grain.</summary>
+    public PartGrain Grain { get; init; }
+
+    /// <summary>Cut from the face that lies on the board: its cut file and its place on a sheet show it from below.</summary>
+    public bool IsTurnedOver => Pockets.Any(pocket => pocket.FromBelow);
+
     /// <summary>Name of the part in the reader's language.</summary>
     public string Name
     {

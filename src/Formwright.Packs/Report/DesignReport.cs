@@ -22,6 +22,9 @@ public sealed record DesignReport(
     [property: Description("Spine and feet under the workboard.")] SpineReport? Spine,
     [property: Description("Mould.")] MouldReport? Mould,
     [property: Description("Bracket jig; absent unless the design asks for one.")] JigReport? Jig,
+    [property: Description("Stock, cut list, hardware and cost of the tooling.")]
+        StockReport? Stock,
+    [property: Description("Order of work.")] OrderReport? OrderOfWork,
     [property: Description("Rules that the design breaks or nearly breaks, gravest first.")]
         IReadOnlyList<FindingReport> Findings
 )
@@ -50,7 +53,9 @@ public sealed record DesignReport(
             study.Tooling is { } carried ? SpineReport.Of(carried.Spine) : null,
             study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,
             study.Tooling?.Jig is { } jig ? JigReport.Of(jig) : null,
-            [.. study.Findings.Select(FindingReport.Of)]
+            study.Stock is { } stock ? StockReport.Of(stock) : null,
+            study.Order is { } order ? OrderReport.Of(order) : null,
+            [.. study.AllFindings.Select(FindingReport.Of)]
         );
     }
 }

@@ -25,6 +25,10 @@ public static class ReportJson
     public static string Write(JigReport report) =>
         JsonSerializer.Serialize(report, Options) + "\n";
 
+    /// <summary>The order of work as indented JSON.</summary>
+    public static string Write(OrderReport order) =>
+        JsonSerializer.Serialize(order, Options) + "\n";
+
     /// <summary>The manifest of a pack as indented JSON.</summary>
     public static string Write(PackManifest manifest) =>
         JsonSerializer.Serialize(manifest, Options) + "\n";

@@ -11,5 +11,6 @@ namespace Formwright.Packs.Report;
 [JsonSerializable(typeof(DesignReport))]
 [JsonSerializable(typeof(JigReport))]
 [JsonSerializable(typeof(PackManifest))]
+[JsonSerializable(typeof(OrderReport))]
 [JsonSerializable(typeof(TraceDocument))]
 internal sealed partial class ReportJsonContext : JsonSerializerContext;

@@ -13,10 +13,15 @@ public static class CutParts
     public static CutPart Of(Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        bool turned = part.Pockets.Any(pocket => pocket.FromBelow);
-        Placement place = turned
-            ? new Placement(0, -1, -1, 0, 0, 0)
-            : new Placement(0, -1, 1, 0, 0, 0);
+        return Of(
+            part,
+            part.IsTurnedOver ? new Placement(0, -1, -1, 0, 0, 0) : new Placement(0, -1, 1, 0, 0, 0)
+        );
+    }
+
+    /// <summary>The cut part as a placement lays it.</summary>
+    internal static CutPart Of(Part part, Placement place)
+    {
         List<CutContour> contours =
         [
             new(CutOperation.OutsideCut, Shape.Of(part.Outside).Placed(place)),

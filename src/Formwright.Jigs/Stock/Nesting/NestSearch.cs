@@ -1,0 +1,244 @@
+namespace Formwright.Jigs.Stock.Nesting;
+
+/// <summary>
+/// Looks for the order and the turns of the parts that take the least stock: threshold accepting (Dueck &amp; Scheuer 1990) from the best of a
+/// few plain orders, first on high rows, then from the best of these on low ones. The same parts give the same nest everywhere: it counts its
+/// work, not the time.
+/// </summary>
+internal sealed class NestSearch
+{
+    private const int Finalists = 12;
+    private const double CoarseRows = 72;
+    private const double MostRowMm = 8;
+    private const double FineRowMm = 1.5;
+
+    // Share by which a worse nest may be worse at first.
+    private const double Wide = 0.2;
+    private const double Narrow = 0.02;
+
+    // Changes to try for each part; after that hardly any is new.
+    private const int ChangesOfPart = 400;
+    private readonly NestTable table;
+    private readonly NestPlacer placer;
+    private readonly int[] order;
+    private readonly int[] turns;
+    private readonly List<(double Value, int[] Order, int[] Turns)> finalists = [];
+    private ulong seed = 0x9E3779B97F4A7C15;
+
+    private NestSearch(NestTable table, IReadOnlyList<NestPiece> pieces)
+    {
+        this.table = table;
+        placer = new NestPlacer(table, pieces);
+        order = new int[table.KindOf.Length];
+        turns = new int[order.Length];
+        Array.Fill(turns, -1);
+    }
+
+    /// <summary>The best nest found, and the table that it counts its rows by.</summary>
+    /// <param name="outlines">The parts.</param>
+    /// <param name="kerfMm">Least distance between two parts, mm.</param>
+    /// <param name="pieces">Pieces of stock in the order in which they are taken.</param>
+    /// <param name="effort">Most pairs of stretches to look at; the first nests are made whatever they take.</param>
+    public static (NestTable Table, NestLayout Layout) Of(
+        IReadOnlyList<NestOutline> outlines,
+        double kerfMm,
+        IReadOnlyList<NestPiece> pieces,
+        long effort
+    )
+    {
+        double longest = outlines.Max(outline =>
+            outline.BoxTurned(0) is var box ? Math.Max(box.WidthMm, box.HeightMm) : 0
+        );
+        NestTable coarse = new(
+            outlines,
+            kerfMm,
+            Math.Clamp(longest / CoarseRows, FineRowMm, MostRowMm)
+        );
+        NestSearch wide = new(coarse, pieces);
+        NestLayout best = wide.FirstLayout();
+        if (outlines.Count == 1)
+        {
+            return (coarse, best);
+        }
+
+        best = wide.Improve(best, effort / 2, Wide);
+        NestSearch close = new(new NestTable(outlines, kerfMm, FineRowMm), pieces);
+        NestLayout fine = close.Improve(close.BestOf(wide.finalists), effort / 2, Narrow);
+        return fine.Value < best.Value ? (close.table, fine) : (coarse, best);
+    }
+
+    // The best of the finalists of a coarser search, placed anew.
+    private NestLayout BestOf(List<(double Value, int[] Order, int[] Turns)> others)
+    {
+        NestLayout? best = null;
+        foreach ((_, int[] otherOrder, int[] otherTurns) in others)
+        {
+            NestLayout layout = placer.Place(otherOrder, otherTurns);
+            if (best is null || layout.Value < best.Value)
+            {
+                best = layout;
+                otherOrder.CopyTo(order, 0);
+                otherTurns.CopyTo(turns, 0);
+            }
+        }
+
+        Accept(best!);
+        return best!;
+    }
+
+    // Largest box first, longest first, widest in one direction first.
+    private NestLayout FirstLayout()
+    {
+        NestLayout? best = null;
+        int[] bestOrder = [];
+        foreach (
+            Func<TurnedOutline, double> size in (Func<TurnedOutline, double>[])
+                [
+                    outline => outline.WidthMm * outline.HeightMm,
+                    outline => Math.Max(outline.WidthMm, outline.HeightMm),
+                    outline => Math.Min(outline.WidthMm, outline.HeightMm),
+                ]
+        )
+        {
+            int[] sorted =
+            [
+                .. Enumerable
+                    .Range(0, order.Length)
+                    .OrderByDescending(part => size(table.Turned(part, 0)))
+                    .ThenBy(part => part),
+            ];
+            NestLayout layout = placer.Place(sorted, turns);
+            if (best is null || layout.Value < best.Value)
+            {
+                (best, bestOrder) = (layout, sorted);
+            }
+
+            if (order.Length == 1)
+            {
+                break;
+            }
+        }
+
+        bestOrder.CopyTo(order, 0);
+        Accept(best!);
+        return best!;
+    }
+
+    // A worse nest is taken as long as it is not worse by more than a share that shrinks to nothing.
+    private NestLayout Improve(NestLayout best, long effort, double threshold)
+    {
+        long begin = table.Work;
+        NestLayout now = best;
+        int[] keptOrder = new int[order.Length];
+        int[] keptTurns = new int[order.Length];
+        int most = ChangesOfPart * order.Length;
+        for (int step = 0; step < most && table.Work < begin + effort; step++)
+        {
+            order.CopyTo(keptOrder, 0);
+            turns.CopyTo(keptTurns, 0);
+            Change();
+            int same = 0;
+            while (same < order.Length && IsSame(order[same], keptOrder[same], keptTurns))
+            {
+                same++;
+            }
+
+            if (same == order.Length)
+            {
+                continue;
+            }
+
+            NestLayout layout = placer.Place(order, turns, now, FirstChange(keptOrder, keptTurns));
+            double left = 1 - Math.Max((double)step / most, (double)(table.Work - begin) / effort);
+            if (layout.Value <= now.Value + (best.Value * threshold * Math.Max(0, left)))
+            {
+                now = layout;
+                Accept(layout);
+                if (now.Value < best.Value)
+                {
+                    best = layout;
+                }
+            }
+            else
+            {
+                keptOrder.CopyTo(order, 0);
+                keptTurns.CopyTo(turns, 0);
+            }
+        }
+
+        return best;
+    }
+
+    private bool IsSame(int part, int kept, int[] keptTurns) =>
+        table.KindOf[part] == table.KindOf[kept] && turns[part] == keptTurns[kept];
+
+    private int FirstChange(int[] keptOrder, int[] keptTurns)
+    {
+        int i = 0;
+        while (
+            i < order.Length && order[i] == keptOrder[i] && turns[order[i]] == keptTurns[order[i]]
+        )
+        {
+            i++;
+        }
+
+        return i;
+    }
+
+    // A turn that was free is kept as it was found: one turn costs a fraction of all of them.
+    private void Accept(NestLayout layout)
+    {
+        foreach (NestSpot spot in layout.Spots.SelectMany(spots => spots))
+        {
+            turns[spot.Part] = spot.Turn;
+        }
+
+        int at = finalists.FindIndex(other => other.Value >= layout.Value);
+        at = at < 0 ? finalists.Count : at;
+        if (at < Finalists && !(at < finalists.Count && finalists[at].Value == layout.Value))
+        {
+            finalists.Insert(at, (layout.Value, [.. order], [.. turns]));
+            if (finalists.Count > Finalists)
+            {
+                finalists.RemoveAt(Finalists);
+            }
+        }
+    }
+
+    private void Change()
+    {
+        int a = Next(order.Length);
+        int b = Next(order.Length);
+        switch (Next(10))
+        {
+            case < 2:
+                (order[a], order[b]) = (order[b], order[a]);
+                break;
+            case < 4:
+                int part = order[a];
+                int step = a < b ? 1 : -1;
+                for (int i = a; i != b; i += step)
+                {
+                    order[i] = order[i + step];
+                }
+
+                order[b] = part;
+                break;
+            case < 6:
+                turns[a] = Next(NestTable.Turns);
+                break;
+            default:
+                turns[a] = -1;
+                break;
+        }
+    }
+
+    // xorshift64* (Vigna 2016).
+    private int Next(int below)
+    {
+        seed ^= seed >> 12;
+        seed ^= seed << 25;
+        seed ^= seed >> 27;
+        return (int)((seed * 0x2545F4914F6CDD1D >> 33) % (ulong)below);
+    }
+}

@@ -1,0 +1,88 @@
+namespace Formwright.Jigs.Stock.Nesting;
+
+/// <summary>The parts to nest, each in all its turns, and the no-fit rows of every two that met so far.</summary>
+internal sealed class NestTable
+{
+    /// <summary>Turns of a part without grain: every 15°. A part with grain takes the first and the one half way round.</summary>
+    public const int Turns = 24;
+
+    private readonly TurnedOutline?[,] turned;
+    private readonly Dictionary<(int, int), NoFit> noFits = [];
+    private readonly NestOutline[] outlines;
+    private readonly double grow;
+
+    /// <param name="parts">Outlines of the parts.</param>
+    /// <param name="kerfMm">Least distance between two parts, mm.</param>
+    /// <param name="rowMm">Height of a row, mm: high for a quick look, low for a close nest.</param>
+    public NestTable(IReadOnlyList<NestOutline> parts, double kerfMm, double rowMm)
+    {
+        List<NestOutline> kinds = [];
+        KindOf = new int[parts.Count];
+        for (int i = 0; i < parts.Count; i++)
+        {
+            int kind = kinds.FindIndex(parts[i].IsSameAs);
+            if (kind < 0)
+            {
+                kind = kinds.Count;
+                kinds.Add(parts[i]);
+            }
+
+            KindOf[i] = kind;
+        }
+
+        outlines = [.. kinds];
+        grow = kerfMm / 2;
+        turned = new TurnedOutline?[kinds.Count, Turns];
+        RowMm = rowMm;
+    }
+
+    /// <summary>Kind of each part: parts of one kind are cut along the same lines.</summary>
+    public int[] KindOf { get; }
+
+    /// <summary>Height of a row, mm.</summary>
+    public double RowMm { get; }
+
+    /// <summary>Pairs of stretches looked at so far: the same on every machine.</summary>
+    public long Work { get; set; }
+
+    /// <summary>Turns that a part may take on a piece.</summary>
+    public IEnumerable<int> TurnsOf(int part, NestPiece piece) =>
+        outlines[KindOf[part]].KeepsGrain && piece.HasGrain
+            ? [0, Turns / 2]
+            : Enumerable.Range(0, Turns);
+
+    /// <summary>A part in one of its turns.</summary>
+    public TurnedOutline Turned(int part, int turn)
+    {
+        int kind = KindOf[part];
+        return turned[kind, turn] ??= new TurnedOutline(
+            outlines[kind],
+            2 * Math.PI * turn / Turns,
+            grow,
+            RowMm
+        );
+    }
+
+    /// <summary>Where one part can't stand beside another; of two that were met the other way round it is the mirror image.</summary>
+    public NoFit NoFit(int still, int stillTurn, int moving, int movingTurn)
+    {
+        int a = (KindOf[still] * Turns) + stillTurn;
+        int b = (KindOf[moving] * Turns) + movingTurn;
+        if (!noFits.TryGetValue((a, b), out NoFit? found))
+        {
+            if (noFits.TryGetValue((b, a), out NoFit? other))
+            {
+                found = other.Reversed();
+            }
+            else
+            {
+                found = new NoFit(Turned(still, stillTurn), Turned(moving, movingTurn));
+                Work += found.Work;
+            }
+
+            noFits.Add((a, b), found);
+        }
+
+        return found;
+    }
+}

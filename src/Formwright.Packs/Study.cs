@@ -42,9 +42,9 @@ public sealed record Study(
     public WorkOrder? Order =>
         Guitar is not null && Tooling is not null ? WorkOrder.Of(Guitar, Tooling) : null;
 
-    /// <summary>All findings with those of the nest, gravest first.</summary>
+    /// <summary>All findings with those of the nest, gravest first. It is nested only where the sheets at hand may not do.</summary>
     public IReadOnlyList<Finding> AllFindings =>
-        Stock is { Findings.Count: > 0 }
+        StockCheck.MayRunShort(Design.Stock) && Stock is { Findings.Count: > 0 }
             ? [.. Findings.Concat(Stock.Findings).OrderByDescending(finding => finding.Severity)]
             : Findings;
 
@@ -64,14 +64,7 @@ public sealed record Study(
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
     public NamedSheet? Sheet(string id) =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.One(
-                id,
-                Guitar,
-                Action,
-                Body,
-                Tooling,
-                SheetSet.IsOfStock(id) ? Stock : null
-            )
+            ? SheetSet.One(id, Guitar, Action, Body, Tooling, SheetSet.IsOfStock(id) ? Stock : null)
             : null;
 
     /// <summary>Computes a design.</summary>

@@ -97,7 +97,9 @@ public static class SheetSet
     }
 
     private static IEnumerable<NamedSheet> StockSheets(Guitar guitar, StockPlan stock) =>
-        stock.Sheets.Select(nest => NestSheet.Of(guitar, nest)).Prepend(CutListSheet.Of(guitar, stock));
+        stock
+            .Sheets.Select(nest => NestSheet.Of(guitar, nest))
+            .Prepend(CutListSheet.Of(guitar, stock));
 
     /// <summary>One sheet of the set, not numbered, without making the others; null where there is none of that name.</summary>
     public static NamedSheet? One(

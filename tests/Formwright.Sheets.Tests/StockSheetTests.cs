@@ -33,7 +33,7 @@ public sealed class StockSheetTests
             NamedSheet[] sheets =
             [
                 .. SheetSet
-                    .Of(guitar, NeckAndAction.Of(guitar), BodyPlan.Of(guitar), tooling, plan)
+                    .Of(guitar, NeckAndAction.Of(guitar), BodyPlan.Of(guitar), tooling, stock: plan)
                     .Where(sheet =>
                         sheet.Id is "cut-list"
                         || sheet.Id.StartsWith("nest", StringComparison.Ordinal)
@@ -66,7 +66,7 @@ public sealed class StockSheetTests
                 NeckAndAction.Of(guitar),
                 BodyPlan.Of(guitar),
                 tooling,
-                plan
+                stock: plan
             )
         )
         {

@@ -50,6 +50,16 @@ public static class StockCheck
         return findings;
     }
 
+    /// <summary>Whether some material can only be had in as many sheets as were counted.</summary>
+    /// <param name="stock">The stock.</param>
+    public static bool MayRunShort(StockDesign stock)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return stock
+            .Sheets.GroupBy(sheet => (sheet.Material, sheet.ThicknessMm))
+            .Any(kind => kind.All(sheet => sheet.Count > 0));
+    }
+
     // The turn that asks for the shortest sheet of the largest listed width is what would do.
     private static Finding? TooLarge(StockDesign stock, StockGroup group, Part part)
     {

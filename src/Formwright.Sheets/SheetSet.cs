@@ -138,6 +138,9 @@ public static class SheetSet
             "jig-board" or "jig-bracket" or "jig-setting" => tooling.Jig is { } jig
                 ? JigSheets.Of(jig).FirstOrDefault(named => named.Id == id)
                 : null,
+            _ when id.StartsWith("order", StringComparison.Ordinal) => OrderSheets
+                .Of(guitar, WorkOrder.Of(guitar, tooling))
+                .FirstOrDefault(named => named.Id == id),
             _ when IsOfStock(id) => stock is null
                 ? null
                 : StockSheets(guitar, stock).FirstOrDefault(named => named.Id == id),

@@ -12,7 +12,9 @@ public static class MouldMaker
     private const double ToleranceMm = 0.01;
 
     /// <summary>Layers, rebate, fasteners and findings.</summary>
-    public static MouldPlan Of(Guitar guitar)
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="keepOut">Pieces under the board that dowels and bolts must clear.</param>
+    public static MouldPlan Of(Guitar guitar, IReadOnlyList<KeepOut>? keepOut = null)
     {
         ArgumentNullException.ThrowIfNull(guitar);
         MouldDesign design = guitar.Design.Mould;
@@ -28,7 +30,10 @@ public static class MouldMaker
                     design.HeelCutMm > design.TailCutMm ? "mould.heel_cut" : "mould.tail_cut"
                 )
             );
-            return new MouldPlan(design.LayersMm, [], [], 0, 0, findings);
+            return new MouldPlan(design.LayersMm, [], [], 0, 0, findings)
+            {
+                StackMm = MouldFigures.Stack(design),
+            };
         }
 
         List<Fastener> half =
@@ -39,14 +44,26 @@ public static class MouldMaker
                 ? Band(offsets, design, 0, design.Rebate.WidthMm)
                 : null;
         double boards = guitar.Design.Workboard.ThicknessMm + guitar.Design.Workboard.PackedMm;
-        return new MouldPlan(
+        MouldBolt bolt = MouldFigures.Bolt(design, boards);
+        ArcPath inner = offsets.Between(0, design.HeelCutMm, design.TailCutMm)!;
+        MouldPlan plan = new(
             design.LayersMm,
-            [.. Layers(design, wall, rebate, half)],
+            [.. Layers(guitar, wall, rebate, half)],
             [.. half.Select(Mirrored), .. half],
-            boards + design.LayersMm.Sum() - (design.LayersMm[^1] / 2),
+            bolt.LeastMm,
             boards + design.LayersMm.Take(2).Sum() - 2,
             findings
-        );
+        )
+        {
+            StackMm = MouldFigures.Stack(design),
+            Bolt = bolt,
+            Play = MouldFigures.Play(design, half, inner),
+            Cutting = MouldFigures.Cutting(guitar),
+        };
+        return plan with
+        {
+            Findings = [.. findings, .. MouldChecks.Of(guitar, plan, half, keepOut ?? [])],
+        };
     }
 
     // A closed band along the outline between two distances outside it, its ends cut parallel to the centreline (bass side, y_b positive).
@@ -65,12 +82,13 @@ public static class MouldMaker
     }
 
     private static IEnumerable<Part> Layers(
-        MouldDesign design,
+        Guitar guitar,
         ArcPath wall,
         ArcPath? rebate,
         List<Fastener> half
     )
     {
+        MouldDesign design = guitar.Design.Mould;
         int top = design.LayersMm.Count - 1;
         for (int layer = 0; layer <= top; layer++)
         {
@@ -79,15 +97,24 @@ public static class MouldMaker
             {
                 if (fastener.Kind == HoleKind.Bolt || layer < 2)
                 {
-                    holes.Add(
-                        layer == top && layer > 0 && fastener.Kind == HoleKind.Bolt
-                            ? new Hole(
+                    bool takesNut = layer == top && fastener.Kind == HoleKind.Bolt;
+                    double nut = design.Fasteners.NutLengthMm;
+                    if (!takesNut || nut < design.LayersMm[layer])
+                    {
+                        holes.Add(new Hole(fastener.Kind, fastener.Centre, fastener.DiameterMm));
+                    }
+
+                    if (takesNut)
+                    {
+                        holes.Add(
+                            new Hole(
                                 HoleKind.CaptiveNut,
                                 fastener.Centre,
-                                design.Fasteners.NutDiameterMm
+                                design.Fasteners.NutDiameterMm,
+                                nut < design.LayersMm[layer] ? nut : null
                             )
-                            : new Hole(fastener.Kind, fastener.Centre, fastener.DiameterMm)
-                    );
+                        );
+                    }
                 }
             }
 
@@ -109,10 +136,29 @@ public static class MouldMaker
                 [],
                 pockets,
                 holes,
-                []
+                [.. JointMark(guitar, wall, layer)]
             );
             yield return ToTreble(bass, $"{id}-treble");
             yield return bass;
+        }
+    }
+
+    // A saw line across the wall, from just outside its inner face; the layer is sawn there and joined, or cut from two boards.
+    private static IEnumerable<Mark> JointMark(Guitar guitar, ArcPath wall, int layer)
+    {
+        if (MouldChecks.JointOf(guitar.Design.Mould, layer) is { } joint)
+        {
+            double x = guitar.JoinMm + joint;
+            double inner = guitar.Outline.WidthAt(joint) / 2;
+            double outer = wall.Vertices.Max(vertex => vertex.Position.Y);
+            if (inner > 0)
+            {
+                yield return new Mark(
+                    "mark.joint",
+                    new Point(x, inner),
+                    new Point(x, Math.Min(outer, inner + guitar.Design.Mould.WallMm))
+                );
+            }
         }
     }
 
@@ -136,6 +182,16 @@ public static class MouldMaker
                     hole with
                     {
                         Centre = new Point(hole.Centre.X, -hole.Centre.Y),
+                    }
+                ),
+            ],
+            Marks =
+            [
+                .. bass.Marks.Select(mark =>
+                    mark with
+                    {
+                        From = new Point(mark.From.X, -mark.From.Y),
+                        To = new Point(mark.To.X, -mark.To.Y),
                     }
                 ),
             ],

@@ -28,6 +28,19 @@ public static class MouldRules
     public static readonly Rule HolesTooClose = Make("mould.holes-too-close", Severity.Warn);
     public static readonly Rule EndsCutTooFar = Make("mould.ends-cut-too-far", Severity.Stop);
 
+    /// <summary>Move of the inner face in the dowels' play that a rib still hides, mm: common practice.</summary>
+    public const double FarEndMm = 0.2;
+
+    /// <summary>Wood left over a rebate when the foot of a mould is planed, mm: common practice.</summary>
+    public const double LeastLayerMm = 6;
+
+    public static readonly Rule CutterTooLarge = Make("mould.cutter-too-large", Severity.Stop);
+    public static readonly Rule NoBoltFits = Make("mould.no-bolt-fits", Severity.Warn);
+    public static readonly Rule FarEndMoves = Make("mould.far-end-moves", Severity.Warn);
+    public static readonly Rule HoleOnJoint = Make("mould.hole-on-joint", Severity.Warn);
+    public static readonly Rule JointsInLine = Make("mould.joints-in-line", Severity.Warn);
+    public static readonly Rule HoleMeetsPiece = Make("mould.hole-meets-piece", Severity.Stop);
+
     private static Rule Make(string code, Severity severity) =>
         new(code, severity, "mm", JigsWords.Of);
 }

@@ -84,6 +84,7 @@ public static class CommandLine
             TapCommand.Make(streams),
             PackCommand.Make(streams),
             JigCommand.Make(streams),
+            MouldCheckCommand.Make(streams),
             ImportCommand.Make(streams),
             FairCommand.Make(streams),
             CompareCommand.Make(streams),

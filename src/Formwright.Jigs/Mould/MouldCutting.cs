@@ -12,4 +12,8 @@ public sealed record MouldCutting(
     double TightestHollowMm,
     double TightestAtMm,
     double? RebateBearingMm
-);
+)
+{
+    /// <summary>Smallest bearing in trade for such cutters, mm: common practice.</summary>
+    public const double LeastBearingMm = 6;
+}

@@ -68,7 +68,7 @@ internal static class MouldFigures
             radius,
             tightest?.Curve.RadiusMm ?? double.PositiveInfinity,
             tightest?.Position.X ?? 0,
-            bearing > 0 ? bearing : null
+            bearing >= MouldCutting.LeastBearingMm ? bearing : null
         );
     }
 }

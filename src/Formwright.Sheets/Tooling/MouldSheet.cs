@@ -49,7 +49,8 @@ internal static class MouldSheet
                         GapMm,
                         DrillTable(plan),
                         Layers(plan),
-                        How(guitar),
+                        Faces(),
+                        How(guitar, plan),
                         Care()
                     )
                 ),
@@ -57,10 +58,18 @@ internal static class MouldSheet
         );
     }
 
-    private static Notes How(Guitar guitar) =>
+    private static Notes How(Guitar guitar, MouldPlan plan) =>
         new(
             SheetsWords.Of["mould.how"],
             [
+                SheetsWords.Of.Format("mould.how-cut", guitar.Design.Mould.RoughMm),
+                plan.Cutting?.RebateBearingMm is { } bearing
+                    ? SheetsWords.Of.Format(
+                        "mould.how-bearing",
+                        guitar.Design.Mould.CutterDiameterMm,
+                        bearing
+                    )
+                    : SheetsWords.Of["mould.how-no-bearing"],
                 SheetsWords.Of.Format(
                     "mould.how-1",
                     guitar.Design.Mould.Rebate.WidthMm,
@@ -74,6 +83,22 @@ internal static class MouldSheet
         )
         {
             Numbered = true,
+            Style = TextStyle.Body.Larger,
+        };
+
+    private static Table Faces() =>
+        new(
+            SheetsWords.Of["mould.faces"],
+            [new Column(""), new Column("", Align.Right, 60)],
+            [
+                .. GlueFace.All.Select(face =>
+                    (IReadOnlyList<string>)
+                        [face.Name, SheetsWords.Of[face.IsGlued ? "mould.glue" : "mould.no-glue"]]
+                ),
+            ]
+        )
+        {
+            WidthMm = ColumnMm,
             Style = TextStyle.Body.Larger,
         };
 
@@ -198,7 +223,7 @@ internal static class MouldSheet
     private static Table Layers(MouldPlan plan) =>
         new(
             SheetsWords.Of["mould.stack"],
-            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 30)],
+            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 44)],
             [
                 .. plan.LayersMm.Select(
                     (layer, i) =>
@@ -206,8 +231,37 @@ internal static class MouldSheet
                             [SheetsWords.Of.Format("mould.layer", i + 1), Figures.Mm(layer)]
                 ),
                 [SheetsWords.Of["mould.height"], Figures.Mm(plan.HeightMm)],
-                [SheetsWords.Of["mould.bolt-length"], Figures.Mm(plan.BoltLengthMm)],
+                [
+                    SheetsWords.Of["mould.height-range"],
+                    $"{Figures.Mm(plan.StackMm.LeastMm)}–{Figures.Mm(plan.StackMm.MostMm)}",
+                ],
+                [
+                    SheetsWords.Of["mould.bolt-length"],
+                    $"{Figures.Mm(plan.BoltLengthMm)}–{Figures.Mm(plan.Bolt?.MostMm ?? plan.BoltLengthMm)}",
+                ],
+                [
+                    SheetsWords.Of["mould.bolt-trade"],
+                    plan.Bolt?.LengthMm is { } length ? Figures.Mm(length) : "–",
+                ],
                 [SheetsWords.Of["mould.dowel-length"], Figures.Mm(plan.DowelLengthMm)],
+                .. plan.Play is { } play
+                    ? (IReadOnlyList<string>[])
+                        [
+                            [
+                                SheetsWords.Of.Format("mould.far-end", play.ClearanceMm),
+                                Figures.Fixed(play.FarEndMm, 2),
+                            ],
+                        ]
+                    : [],
+                .. plan.Cutting is { } cutting
+                    ? (IReadOnlyList<string>[])
+                        [
+                            [
+                                SheetsWords.Of.Format("mould.hollow", cutting.CutterRadiusMm),
+                                Figures.Fixed(cutting.TightestHollowMm, 1),
+                            ],
+                        ]
+                    : [],
             ]
         )
         {

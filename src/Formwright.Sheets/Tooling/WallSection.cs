@@ -21,7 +21,7 @@ internal static class WallSection
     {
         MouldDesign mould = guitar.Design.Mould;
         SoundboardDesign soundboard = guitar.Design.Soundboard;
-        double board = guitar.Design.Workboard.ThicknessMm;
+        double board = guitar.Design.Workboard.ThicknessMm + guitar.Design.Workboard.PackedMm;
         double wall = mould.WallMm;
         yield return Wood(Box.Of(-BoardInsideMm, -board, wall, 0), 45);
         yield return Wood(
@@ -58,22 +58,27 @@ internal static class WallSection
 
         double line = (mould.Rebate.WidthMm + wall) / 2;
         double radius = mould.Fasteners.BoltDiameterMm / 2;
-        double nut = base0 - (mould.LayersMm[^1] / 2);
-        yield return new Region(
-            Shape.Rectangle(Box.Of(line - radius, -board - 2, line + radius, nut))
-        )
-        {
-            Fill = Tone.Paper,
-            Edge = LineStyle.Detail,
-        };
         double nutRadius = mould.Fasteners.NutDiameterMm / 2;
-        yield return new Region(
-            Shape.Rectangle(Box.Of(line - nutRadius, nut - 5, line + nutRadius, base0))
+        double nut = Math.Max(0, base0 - mould.Fasteners.NutLengthMm);
+        double seat = mould.Fasteners.HeadRecessMm - board;
+        double head = (plan.Bolt?.HeadDiameterMm ?? (2 * radius)) / 2;
+        double end = seat + (plan.Bolt?.LengthMm ?? plan.BoltLengthMm);
+        foreach (
+            Box box in new[]
+            {
+                Box.Of(line - nutRadius, nut, line + nutRadius, base0),
+                Box.Of(line - head, seat - (plan.Bolt?.HeadHeightMm ?? 0), line + head, seat),
+                Box.Of(line - radius, seat, line + radius, Math.Min(end, base0)),
+            }
         )
         {
-            Fill = Tone.Paper,
-            Edge = LineStyle.Detail,
-        };
+            yield return new Region(Shape.Rectangle(box))
+            {
+                Fill = Tone.Paper,
+                Edge = LineStyle.Detail,
+            };
+        }
+
         yield return new Line(
             new Point(line, -board - 6),
             new Point(line, base0 + 4),

@@ -41,7 +41,7 @@ public sealed class BodySheetTests
             {
                 "heron",
                 "en",
-                "[bracing]\nlayout = \"none\"\n[back]\nlong_radius = 0\ncross_radius = 0"
+                "[bridge]\npatch_thickness = 2\n[bracing]\nlayout = \"none\"\n[back]\nlong_radius = 0\ncross_radius = 0"
             },
         };
 

@@ -28,6 +28,7 @@ internal static class ModesSheet
             Composing.Lying(new Size((Columns * width) + ColumnMm, rows * height))
         );
         Box area = sheet.Area;
+        width = Math.Max(width, (area.WidthMm - ColumnMm) / Columns);
         for (int i = 0; i < views.Length; i++)
         {
             Point corner = new(

@@ -9,6 +9,8 @@ namespace Formwright.Sheets.Body;
 /// </summary>
 internal sealed class SampledShape : IHeightField
 {
+    private const double Beyond = -1e4;
+
     private readonly double[,] heights;
     private readonly Point corner;
     private readonly double stepMm;
@@ -44,7 +46,8 @@ internal sealed class SampledShape : IHeightField
 
     public HeightPeak Peak { get; }
 
-    public double HeightAt(Point place) => Between(place);
+    // Beyond the grid far below every height: the search for lines takes what lies outside as lower.
+    public double HeightAt(Point place) => Region.Contains(place) ? Between(place) : Beyond;
 
     public HeightSample At(Point place)
     {

@@ -56,7 +56,7 @@ internal static class SoundboardSheet
             }
         }
 
-        foreach (Item item in Bridge(body.Bridge))
+        foreach (Item item in Bridge(guitar.Design.Bridge, body.Bridge))
         {
             yield return item;
         }
@@ -134,13 +134,22 @@ internal static class SoundboardSheet
         };
     }
 
-    private static IEnumerable<Item> Bridge(BridgePlan bridge)
+    private static IEnumerable<Item> Bridge(BridgeDesign design, BridgePlan bridge)
     {
         Vector half = new(bridge.WidthMm / 2, bridge.LengthMm / 2);
         yield return new Line(
             Shape.Rectangle(new Box(bridge.Middle - half, bridge.Middle + half)),
             LineStyle.Hidden
         );
+
+        if (design.PatchThicknessMm > 0)
+        {
+            Vector patch = half + new Vector(design.PatchMarginMm, design.PatchMarginMm);
+            yield return new Line(
+                Shape.Rectangle(new Box(bridge.Middle - patch, bridge.Middle + patch)),
+                LineStyle.Detail
+            );
+        }
     }
 
     private static OrdinateDimensions Stations(Guitar guitar, BodyPlan body)
@@ -246,11 +255,26 @@ internal static class SoundboardSheet
                     SheetsWords.Of["soundboard.brace-mass"],
                     $"{Figures.Fixed(body.Soundboard.BraceMassG, 0)} g",
                 ],
+                .. Patch(guitar.Design.Bridge),
             ]
         )
         {
             WidthMm = ColumnMm,
             Style = TextStyle.Body.Larger,
         };
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Patch(BridgeDesign bridge)
+    {
+        if (bridge.PatchThicknessMm > 0)
+        {
+            double across = bridge.LengthMm + (2 * bridge.PatchMarginMm);
+            double along = bridge.WidthMm + (2 * bridge.PatchMarginMm);
+            yield return
+            [
+                SheetsWords.Of["soundboard.patch"],
+                $"{Figures.Mm(across)} × {Figures.Mm(along)} × {Figures.Fixed(bridge.PatchThicknessMm, 1)} mm",
+            ];
+        }
     }
 }

@@ -2,6 +2,8 @@ using BenchmarkDotNet.Attributes;
 using Formwright.Design;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
+using Formwright.Instrument.Body;
+using Formwright.Instrument.Body.Soundboard;
 using Formwright.Jigs;
 using Formwright.Jigs.BoardChecks;
 using Formwright.Jigs.Mould;
@@ -16,6 +18,7 @@ namespace Formwright.Bench;
 public class ToolingBenchmarks
 {
     private Guitar guitar = null!;
+    private SoundboardPlan soundboard = null!;
     private MouldPlan mould = null!;
     private WorkboardPlan board = null!;
     private ChainModel chain = null!;
@@ -29,22 +32,23 @@ public class ToolingBenchmarks
     public void Prepare()
     {
         guitar = Guitar.Build(DesignText.Parse(DesignModels.TextOf(Model), Model).Design!).Guitar!;
+        soundboard = BodyPlan.Of(guitar).Soundboard;
         mould = MouldMaker.Of(guitar);
         board = WorkboardMaker.Of(guitar, mould);
         chain = NeckAndAction.Of(guitar, builds: 0).Model;
         gaps = MeasuredGaps.Parse("nut=1.9/1.6,fret5=1.1/0.9", board.GapTable).Gaps;
     }
 
-    /// <summary>Board, spine, mould, templates: every part, table and finding.</summary>
+    /// <summary>Board, spine, mould, templates: every part, table and finding; the soundboard is the body's.</summary>
     [Benchmark]
     public int All()
     {
-        Tooling tooling = Tooling.Of(guitar);
+        Tooling tooling = Tooling.Of(guitar, soundboard);
         return tooling.Parts.Count() + tooling.Findings.Count;
     }
 
     [Benchmark]
-    public int Board() => WorkboardMaker.Of(guitar, mould).Parts.Count;
+    public int Board() => WorkboardMaker.Of(guitar, mould, soundboard).Parts.Count;
 
     [Benchmark]
     public double Spine() => SpinePlan.Of(guitar, mould).WarpMm;

@@ -1,5 +1,6 @@
 using Formwright.Findings;
 using Formwright.Instrument;
+using Formwright.Instrument.Body.Soundboard;
 using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
@@ -40,11 +41,13 @@ public sealed record Tooling(
         [.. Workboard.Findings, .. Spine.Findings, .. Mould.Findings, .. Jig?.Findings ?? []];
 
     /// <summary>The tooling of a guitar.</summary>
-    public static Tooling Of(Guitar guitar)
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="soundboard">Its soundboard where it is there already; null to work it out.</param>
+    public static Tooling Of(Guitar guitar, SoundboardPlan? soundboard = null)
     {
         MouldPlan mould = MouldMaker.Of(guitar);
         return new Tooling(
-            WorkboardMaker.Of(guitar, mould),
+            WorkboardMaker.Of(guitar, mould, soundboard),
             SpinePlan.Of(guitar, mould),
             mould,
             [.. TemplateMaker.Of(guitar), .. BenchTemplates.Of(guitar)]

@@ -74,7 +74,6 @@ public sealed record Study(
     public static Study Of(InstrumentDesign design, Study? earlier = null, long? builds = null)
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
-        Jigs.Tooling? tooling = result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null;
         SoundboardPlate? plate = result.Guitar is { } bent
             ? SoundboardPlate.Of(bent, earlier?.Plate, isPassing: builds is not null)
             : null;
@@ -85,6 +84,9 @@ public sealed record Study(
             result.Guitar is { } boxed && action is not null
                 ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
                 : null;
+        Jigs.Tooling? tooling = result.Guitar is { } guitar
+            ? Jigs.Tooling.Of(guitar, body?.Soundboard)
+            : null;
         Finding[] findings =
         [
             .. result

@@ -129,6 +129,10 @@ public static class SheetSet
             "bridge" => BridgeSheet.Of(guitar, body),
             "workboard" => WorkboardSheet.Of(guitar, tooling.Workboard),
             "gaps" => GapSheet.Of(guitar, tooling.Workboard),
+            "spine" => SpineSheet.Of(guitar, tooling.Spine),
+            "template-placement" or "dome-gauges" => TemplateSheets
+                .Of(guitar, tooling)
+                .FirstOrDefault(named => named.Id == id),
             "spots" or "overlay" or "relief-gauges" or "support-blocks" => ReliefSheets(
                     guitar,
                     tooling.Workboard

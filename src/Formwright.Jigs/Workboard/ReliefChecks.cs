@@ -66,15 +66,21 @@ internal static class ReliefChecks
     }
 
     /// <summary>What lies open under the ends of all braces but the harmonic bars.</summary>
-    public static IEnumerable<BraceEndGap> Ends(Guitar guitar, Relief relief)
+    public static IEnumerable<BraceEndGap> Ends(
+        Guitar guitar,
+        Relief relief,
+        SoundboardPlan? soundboard
+    )
     {
         double held = Held(guitar);
-        SoundboardPlan plan = SoundboardPlan.Of(
-            guitar.Design,
-            guitar.Outline,
-            guitar.Dome.Field,
-            Timber.Of(guitar.Design.Wood.Soundboard)
-        );
+        SoundboardPlan plan =
+            soundboard
+            ?? SoundboardPlan.Of(
+                guitar.Design,
+                guitar.Outline,
+                guitar.Dome.Field,
+                Timber.Of(guitar.Design.Wood.Soundboard)
+            );
         foreach (Brace brace in plan.Braces.Where(each => each.Kind != BraceKind.HarmonicBar))
         {
             foreach (Point end in new[] { brace.Line[0], brace.Line[^1] })

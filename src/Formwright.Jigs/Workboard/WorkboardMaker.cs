@@ -2,6 +2,7 @@ using Formwright.Curves;
 using Formwright.Design.Sections;
 using Formwright.Findings;
 using Formwright.Instrument;
+using Formwright.Instrument.Body.Soundboard;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
 
@@ -13,7 +14,12 @@ public static class WorkboardMaker
     /// <summary>The board, its relief, ramp, gap table and findings.</summary>
     /// <param name="guitar">The instrument.</param>
     /// <param name="mould">Its mould, whose dowels and bolts pass through the board.</param>
-    public static WorkboardPlan Of(Guitar guitar, MouldPlan mould)
+    /// <param name="soundboard">Its soundboard where it is there already; null to work it out.</param>
+    public static WorkboardPlan Of(
+        Guitar guitar,
+        MouldPlan mould,
+        SoundboardPlan? soundboard = null
+    )
     {
         ArgumentNullException.ThrowIfNull(guitar);
         ArgumentNullException.ThrowIfNull(mould);
@@ -50,7 +56,7 @@ public static class WorkboardMaker
             [.. Marks(guitar)]
         );
         findings.AddRange(Check(guitar, relief));
-        BraceEndGap[] ends = [.. ReliefChecks.Ends(guitar, relief)];
+        BraceEndGap[] ends = [.. ReliefChecks.Ends(guitar, relief, soundboard)];
         findings.AddRange(ReliefChecks.Of(guitar, relief, ends));
         return new WorkboardPlan(
             board,

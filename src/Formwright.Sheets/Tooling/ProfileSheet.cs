@@ -33,11 +33,7 @@ internal static class ProfileSheet
         double width = views.Max(view => view.Bounds().WidthMm);
         string figures = SheetsWords.Of[$"{id}.figures"];
         string use = SheetsWords.Of[$"{id}.how"];
-        Notes how = new(
-            "",
-            [$"{figures}. {use}"],
-            Math.Max(width, LeastNotesMm)
-        );
+        Notes how = new("", [$"{figures}. {use}"], Math.Max(width, LeastNotesMm));
         double height = views.Sum(view => view.Bounds().HeightMm + GapMm) + how.Size.HeightMm;
         Sheet sheet = new(
             Titles.Of(guitar, $"sheet.{id}"),

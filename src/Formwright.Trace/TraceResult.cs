@@ -44,4 +44,24 @@ public sealed record TraceResult(
 
     /// <summary>Lengths of stretches where the shape is not understood well enough to tell a bump from it; as a rule there are none.</summary>
     public IReadOnlyList<(TraceSide Side, double FromUMm, double ToUMm)> Unsure { get; init; } = [];
+
+    /// <summary>The same with a fair outline scaled by a factor next to 1, and the features that stand in it.</summary>
+    internal TraceResult Scaled(double factor)
+    {
+        TracedFeature? Feature(TracedFeature? feature) =>
+            feature is null
+                ? null
+                : new(factor * feature.UMm, factor * feature.WidthMm, factor * feature.RadiusMm);
+        return this with
+        {
+            Fair = new Outline(Fair.Half.Scaled(factor)),
+            Features = Features with
+            {
+                BodyLengthMm = factor * Features.BodyLengthMm,
+                UpperBout = Feature(Features.UpperBout),
+                Waist = Feature(Features.Waist),
+                LowerBout = Feature(Features.LowerBout),
+            },
+        };
+    }
 }

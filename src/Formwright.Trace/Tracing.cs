@@ -7,8 +7,8 @@ namespace Formwright.Trace;
 /// <summary>From a trace file to a fair outline and its bumps.</summary>
 public static class Tracing
 {
-    /// <summary>A known length is met to this share; the scale is set again until then.</summary>
-    private const double ScaleShare = 1e-7;
+    /// <summary>When a first scale is off by more than this share the trace is run once more.</summary>
+    private const double ScaleShare = 1e-5;
 
     /// <summary>Reads a file's bytes and makes its trace fair: all in one, for whoever has a file in hand.</summary>
     /// <param name="bytes">The whole file.</param>
@@ -55,22 +55,16 @@ public static class Tracing
         // A first scale from the raw extent, so that sampling and tolerances are of the right size, then from the fair outline.
         double factor = unit * RawFactor(file, options, known);
         TraceResult result = Once(file, options, factor);
-        for (int round = 0; round < 3; round++)
+        double correction = known.LengthMm / LengthOf(result.Fair, known.What);
+        if (Math.Abs(correction - 1) > ScaleShare)
         {
-            double correction = known.LengthMm / LengthOf(result, known.What);
-            if (Math.Abs(correction - 1) < ScaleShare)
-            {
-                break;
-            }
-
             factor *= correction;
             result = Once(file, options, factor);
         }
 
-        return result with
-        {
-            ScaleFactor = factor / unit,
-        };
+        // What is left is far below the tolerance: the outline alone is brought to the length.
+        double rest = known.LengthMm / LengthOf(result.Fair, known.What);
+        return result.Scaled(rest) with { ScaleFactor = factor * rest / unit };
     }
 
     private static TraceResult Once(TraceFile file, TraceOptions options, double factor) =>
@@ -150,8 +144,6 @@ public static class Tracing
     private static double Widest(Curves.Point[]? treble, Curves.Point[]? bass) =>
         (treble ?? bass!).Max(p => p.Y) + (bass ?? treble!).Max(p => p.Y);
 
-    private static double LengthOf(TraceResult result, KnownLengthKind what) =>
-        what == KnownLengthKind.BodyLength
-            ? result.Fair.BodyLengthMm
-            : 2 * result.Fair.Half.Box.Max.Y;
+    private static double LengthOf(Curves.Outline fair, KnownLengthKind what) =>
+        what == KnownLengthKind.BodyLength ? fair.BodyLengthMm : 2 * fair.Half.Box.Max.Y;
 }

@@ -355,6 +355,20 @@ public class BadInputTests
         Assert.Single(reading.Diagnostics);
     }
 
+    // Found by fuzzing: the weights cancelled at the end, and the place there was no number.
+    [Fact]
+    public void Weights_of_very_different_size_give_finite_places()
+    {
+        string spline =
+            "0\nSPLINE\n71\n2\n40\n0\n40\n0\n40\n0\n40\n1\n40\n1\n40\n1\n41\n1\n41\n2e16\n41\n1\n10\n0\n20\n0\n10\n1\n20\n5\n10\n2\n20\n0\n";
+        TraceReading reading = Given.Read(
+            $"0\nSECTION\n2\nENTITIES\n{spline}0\nENDSEC\n0\nEOF\n",
+            "x.dxf"
+        );
+        Assert.True(reading.Succeeded);
+        Assert.Equal(new Point(2, 0), reading.File.Curves[0].Pieces[0].End);
+    }
+
     // Found by fuzzing: no piece was long enough for one more node, and the search went on for ever.
     [Fact]
     public void A_tolerance_that_no_chain_meets_ends()

@@ -33,7 +33,8 @@ internal static class FewestSegments
         (HalfChain Chain, double LargestMm)? best = null;
         foreach (double share in Shares)
         {
-            if (Found(curve, share * toleranceMm).Closed() is { } chain)
+            ChainSearch found = Found(curve, share * toleranceMm);
+            if (found.Chain.Closed() is { } chain)
             {
                 double largest = Largest(chain, curve);
                 best =
@@ -44,6 +45,12 @@ internal static class FewestSegments
                 {
                     break;
                 }
+            }
+
+            if (best is not null && found.LargestMm > share * toleranceMm)
+            {
+                // Not met before it was closed: less tolerance is of no use.
+                break;
             }
         }
 
@@ -66,7 +73,7 @@ internal static class FewestSegments
         return largest;
     }
 
-    private static HalfChain Found(GridCurve curve, double toleranceMm)
+    private static ChainSearch Found(GridCurve curve, double toleranceMm)
     {
         ChainSearch? search = null;
         foreach (int start in Starts)
@@ -89,7 +96,7 @@ internal static class FewestSegments
             search = fewer;
         }
 
-        return search.Chain;
+        return search;
     }
 
     private static ChainSearch Start(GridCurve curve, int segments)

@@ -119,9 +119,11 @@ public sealed record SplinePiece : Piece
                 double from = knots[low - Degree + j];
                 double width = knots[low + 1 + j - r] - from;
                 double share = width > 0 ? (x - from) / width : 0;
-                px[j] = px[j - 1] + (share * (px[j] - px[j - 1]));
-                py[j] = py[j - 1] + (share * (py[j] - py[j - 1]));
-                pw[j] = pw[j - 1] + (share * (pw[j] - pw[j - 1]));
+                // Of both, so that weights of very different size can't cancel.
+                double rest = 1 - share;
+                px[j] = (rest * px[j - 1]) + (share * px[j]);
+                py[j] = (rest * py[j - 1]) + (share * py[j]);
+                pw[j] = (rest * pw[j - 1]) + (share * pw[j]);
             }
         }
 

@@ -1,4 +1,3 @@
-using Formwright.Curves;
 using Formwright.Design.Sections;
 using Formwright.Findings;
 using Formwright.Instrument;
@@ -9,12 +8,7 @@ namespace Formwright.Jigs.Mould;
 /// <summary>Rules about how a mould is cut, bolted and located.</summary>
 internal static class MouldChecks
 {
-    public static IEnumerable<Finding> Of(
-        Guitar guitar,
-        MouldPlan plan,
-        List<Fastener> half,
-        IReadOnlyList<KeepOut> keepOut
-    )
+    public static IEnumerable<Finding> Of(Guitar guitar, MouldPlan plan, List<Fastener> half)
     {
         MouldDesign design = guitar.Design.Mould;
         if (plan.Cutting is { } cutting && cutting.CutterRadiusMm > cutting.TightestHollowMm)
@@ -53,34 +47,6 @@ internal static class MouldChecks
         foreach (Finding finding in Joints(guitar, half))
         {
             yield return finding;
-        }
-
-        foreach (Fastener hole in half)
-        {
-            double needed = MouldRules.EdgeDiameters * hole.DiameterMm;
-            foreach (KeepOut piece in keepOut)
-            {
-                // The other half is its mirror, and so may be the piece.
-                double distance = Math.Min(
-                    piece.DistanceMm(hole.Centre),
-                    piece.DistanceMm(new Point(hole.Centre.X, -hole.Centre.Y))
-                );
-                double reach =
-                    hole.Kind == HoleKind.Bolt && plan.Bolt is { } head
-                        ? Math.Max(hole.DiameterMm, head.HeadDiameterMm) / 2
-                        : hole.DiameterMm / 2;
-                if (distance < reach)
-                {
-                    yield return MouldRules.HoleMeetsPiece.Broken(
-                        distance,
-                        reach,
-                        "mould.fasteners.bolts",
-                        new Place(hole.Centre.X, -hole.Centre.Y),
-                        JigsWords.Of[$"hole.{hole.Kind}"],
-                        piece.Name
-                    );
-                }
-            }
         }
     }
 

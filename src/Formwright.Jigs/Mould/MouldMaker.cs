@@ -12,9 +12,7 @@ public static class MouldMaker
     private const double ToleranceMm = 0.01;
 
     /// <summary>Layers, rebate, fasteners and findings.</summary>
-    /// <param name="guitar">The instrument.</param>
-    /// <param name="keepOut">Pieces under the board that dowels and bolts must clear.</param>
-    public static MouldPlan Of(Guitar guitar, IReadOnlyList<KeepOut>? keepOut = null)
+    public static MouldPlan Of(Guitar guitar)
     {
         ArgumentNullException.ThrowIfNull(guitar);
         MouldDesign design = guitar.Design.Mould;
@@ -60,10 +58,7 @@ public static class MouldMaker
             Play = MouldFigures.Play(design, half, inner),
             Cutting = MouldFigures.Cutting(guitar),
         };
-        return plan with
-        {
-            Findings = [.. findings, .. MouldChecks.Of(guitar, plan, half, keepOut ?? [])],
-        };
+        return plan with { Findings = [.. findings, .. MouldChecks.Of(guitar, plan, half)] };
     }
 
     // A closed band along the outline between two distances outside it, its ends cut parallel to the centreline (bass side, y_b positive).

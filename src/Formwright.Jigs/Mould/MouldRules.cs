@@ -39,7 +39,6 @@ public static class MouldRules
     public static readonly Rule FarEndMoves = Make("mould.far-end-moves", Severity.Warn);
     public static readonly Rule HoleOnJoint = Make("mould.hole-on-joint", Severity.Warn);
     public static readonly Rule JointsInLine = Make("mould.joints-in-line", Severity.Warn);
-    public static readonly Rule HoleMeetsPiece = Make("mould.hole-meets-piece", Severity.Stop);
 
     private static Rule Make(string code, Severity severity) =>
         new(code, severity, "mm", JigsWords.Of);

@@ -9,7 +9,7 @@ public static class HardwareList
 {
     private const double BoltStepMm = 5;
 
-    /// <summary>Dowels, bolts, captive nuts and washers of the mould; a bolt is as long as its stack asks, made up to the next 5 mm.</summary>
+    /// <summary>Dowels, bolts, captive nuts and washers of the mould; a bolt has the length in trade that its stack asks for; where none fits it is the next 5 mm, to be cut.</summary>
     public static IReadOnlyList<HardwareItem> Of(Guitar guitar, Tooling tooling)
     {
         ArgumentNullException.ThrowIfNull(guitar);
@@ -17,7 +17,9 @@ public static class HardwareList
         FastenersDesign design = guitar.Design.Mould.Fasteners;
         int dowels = tooling.Mould.Fasteners.Count(each => each.Kind == HoleKind.Dowel);
         int bolts = tooling.Mould.Fasteners.Count(each => each.Kind == HoleKind.Bolt);
-        double length = BoltStepMm * Math.Ceiling(tooling.Mould.BoltLengthMm / BoltStepMm);
+        double length =
+            tooling.Mould.Bolt?.LengthMm
+            ?? (BoltStepMm * Math.Ceiling(tooling.Mould.BoltLengthMm / BoltStepMm));
         HardwareItem[] all =
         [
             new(HardwareKind.Dowel, design.DowelDiameterMm, tooling.Mould.DowelLengthMm, dowels),

@@ -19,12 +19,12 @@ public sealed record OutlineCurveDesign(
             table.Lengths("lengths", [], 0.5, 3000),
             table.Numbers("bends", [], -200, 200, "1/m")
         );
-        if (!table.IsPresent)
+        if (curve.LengthsMm.Count == 0 && curve.BendsPerM.Count == 0)
         {
             return null;
         }
 
-        if (curve.LengthsMm.Count == 0 || curve.BendsPerM.Count != curve.LengthsMm.Count + 1)
+        if (curve.BendsPerM.Count != curve.LengthsMm.Count + 1)
         {
             table.Fault(
                 "bends",

@@ -64,6 +64,12 @@ public sealed class ReportTests
             Assert.Equal(JsonValueKind.Number, fastener.GetProperty(name).ValueKind);
         }
 
+        JsonElement wood = root.GetProperty("wood");
+        Assert.InRange(wood.GetProperty("thickness_for_both_mm").GetDouble(), 1, 5);
+        Assert.True(wood.GetProperty("board_modulus_long_mpa").GetDouble() > 5000);
+        Assert.NotEqual(0, wood.GetProperty("arches").GetArrayLength());
+        Assert.NotEqual(0, wood.GetProperty("movements").GetArrayLength());
+        Assert.True(root.GetProperty("ribs").GetProperty("kerf_step_mm").GetDouble() > 2);
         JsonElement plate = root.GetProperty("plate");
         Assert.True(plate.GetProperty("feeds_the_action").GetBoolean());
         Assert.Equal(

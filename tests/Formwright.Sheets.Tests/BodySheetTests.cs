@@ -36,7 +36,7 @@ public sealed class BodySheetTests
             {
                 "dunlin",
                 "es",
-                "[soundboard]\nthickness = 2.6\nedge_thickness = 1.5\n[load]\nbridge = \"stated\""
+                "[soundboard]\nthickness = 2.6\nedge_thickness = 1.5\n[ribs]\nlining = \"glue-blocks\"\n[load]\nbridge = \"stated\""
             },
             {
                 "heron",

@@ -8,4 +8,7 @@ public enum LiningKind
 
     /// <summary>Bent hot, as the ribs are.</summary>
     Solid,
+
+    /// <summary>Separate glue blocks along the soundboard, set one by one on the workboard; a kerfed lining at the back.</summary>
+    GlueBlocks,
 }

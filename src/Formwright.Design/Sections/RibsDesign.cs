@@ -9,6 +9,8 @@ namespace Formwright.Design.Sections;
 /// <param name="Lining">Solid or kerfed linings.</param>
 /// <param name="KerfMm">Width of a lining's saw kerf, mm.</param>
 /// <param name="KerfWebMm">Wood that a kerf leaves, mm.</param>
+/// <param name="GlueBlockMm">Length of a glue block along the rib, mm.</param>
+/// <param name="GlueBlockGapMm">Gap between two, mm.</param>
 /// <param name="BendStrainPercent">Stretch of the outer fibre that the wood takes when bent hot, %.</param>
 /// <param name="LengthAllowanceMm">Extra length of the blank at each end, mm.</param>
 /// <param name="WidthAllowanceMm">Extra width of the blank over the highest place, mm.</param>
@@ -21,6 +23,8 @@ public sealed record RibsDesign(
     LiningKind Lining,
     double KerfMm,
     double KerfWebMm,
+    double GlueBlockMm,
+    double GlueBlockGapMm,
     double BendStrainPercent,
     double LengthAllowanceMm,
     double WidthAllowanceMm,
@@ -36,6 +40,8 @@ public sealed record RibsDesign(
             table.Choice("lining", LiningKind.Kerfed),
             table.Length("kerf", 0.8, 0.2, 4),
             table.Length("kerf_web", 1.2, 0.2, 10),
+            table.Length("glue_block", 14, 3, 60),
+            table.Length("glue_block_gap", 1, 0, 60),
             table.Number("bend_strain", 1.5, 0.1, 5, "%"),
             table.Length("length_allowance", 20, 0, 200),
             table.Length("width_allowance", 4, 0, 50),

@@ -64,7 +64,7 @@ internal static class BodyChecks
             );
         }
 
-        if (ribs.LiningWidthMm > 0 && ribs.Lining == LiningKind.Kerfed)
+        if (ribs.LiningWidthMm > 0 && ribs.Lining != LiningKind.Solid)
         {
             if (ribs.KerfWebMm >= ribs.LiningWidthMm)
             {

@@ -11,6 +11,17 @@ public sealed record RibsReport(
     [property: Description("Length of the blank with its allowances, mm.")] double BlankLengthMm,
     [property: Description("Width of the blank with its allowance, mm.")] double BlankWidthMm,
     [property: Description("Area of one rib, mm².")] double AreaMm2,
+    [property: Description("Length of a lining at the soundboard, between the blocks, mm.")]
+        double LiningFrontMm,
+    [property: Description("Length of a lining at the back, mm.")] double LiningBackMm,
+    [property: Description(
+        "Greatest distance of kerfs in a lining, with which they close at the tightest bend, mm."
+    )]
+        double KerfStepMm,
+    [property: Description(
+        "Glue blocks along the soundboard of one rib; 0 where there is a lining."
+    )]
+        int GlueBlocks,
     [property: Description("Bends from the tail.")] IReadOnlyList<RibBendReport> Bends,
     [property: Description("Height along the rib about every 20 mm.")]
         IReadOnlyList<RibHeightReport> Pattern
@@ -38,6 +49,10 @@ public sealed record RibsReport(
             ribs.BlankLengthMm,
             ribs.BlankWidthMm,
             ribs.AreaMm2,
+            ribs.Lining.FrontMm,
+            ribs.Lining.BackMm,
+            ribs.Lining.KerfStepMm,
+            ribs.Lining.GlueBlocks,
             [
                 .. ribs.Bends.Select(bend => new RibBendReport(
                     bend.FromMm,

@@ -192,7 +192,7 @@ internal static class RibSheet
     private static Table Blank(Guitar guitar, RibPlan ribs)
     {
         LiningPlan lining = ribs.Lining;
-        bool kerfed = guitar.Design.Ribs.Lining == Design.Sections.LiningKind.Kerfed;
+        bool kerfed = guitar.Design.Ribs.Lining != Design.Sections.LiningKind.Solid;
         List<IReadOnlyList<string>> rows =
         [
             Row("ribs.blank-length", Figures.Fixed(ribs.BlankLengthMm, 0)),
@@ -201,6 +201,16 @@ internal static class RibSheet
             Row("ribs.lining-front", Figures.Fixed(lining.FrontMm, 0)),
             Row("ribs.lining-back", Figures.Fixed(lining.BackMm, 0)),
         ];
+        if (lining.GlueBlocks > 0)
+        {
+            string text = SheetsWords.Of.Format(
+                "ribs.glue-blocks",
+                Figures.Mm(guitar.Design.Ribs.GlueBlockMm)
+            );
+            rows.Add([text, $"{lining.GlueBlocks}"]);
+            rows.Add(Row("ribs.glue-block-round", Figures.Fixed(lining.GlueBlockRoundMm, 2)));
+        }
+
         if (kerfed && double.IsFinite(lining.KerfStepMm))
         {
             rows.Add(Row("ribs.kerf-step", Figures.Fixed(lining.KerfStepMm, 1)));

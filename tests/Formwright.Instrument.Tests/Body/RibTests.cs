@@ -249,6 +249,20 @@ public sealed class RibTests
         Assert.Equal(6, strip.Ribs.Points[0].YMm, 1e-9);
     }
 
+    // n blocks and n - 1 gaps are no longer than the way between heel and tail block, one more would be; a face of 14 on a circle of R stands off
+    // by R - √(R² - 7²).
+    [Fact]
+    public void GlueBlocksFillTheWayAndFollowTheBend()
+    {
+        LiningPlan blocks = Demo.Plan(
+            more: "[ribs]\nlining = \"glue-blocks\"\nglue_block = 14\nglue_block_gap = 2"
+        ).Ribs.Lining;
+        Assert.InRange(blocks.FrontMm - ((blocks.GlueBlocks * 16) - 2), 0, 16 - 1e-9);
+        double r = blocks.TightestMm;
+        Assert.Equal(r - Math.Sqrt((r * r) - 49), blocks.GlueBlockRoundMm, 1e-9);
+        Assert.Equal(0, Demo.Plan().Ribs.Lining.GlueBlocks);
+    }
+
     // Kerfs that just close turn the lining by what the bend turns: n · 2 atan(k/2d) = L/R.
     [Theory]
     [InlineData(80, 6, 0.8, 1.2)]

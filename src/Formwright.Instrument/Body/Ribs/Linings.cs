@@ -1,5 +1,6 @@
 using Formwright.Design;
 using Formwright.Design.Sections;
+using Formwright.Instrument.Wood;
 
 namespace Formwright.Instrument.Body.Ribs;
 
@@ -26,14 +27,24 @@ internal static class Linings
             : double.PositiveInfinity;
         double face = outer - t;
         double step = KerfStep(face, width, ribs.KerfMm, ribs.KerfWebMm);
-        double longer = Math.Max(front, back);
+        bool isBlocks = width > 0 && ribs.Lining == LiningKind.GlueBlocks;
+        double longer = isBlocks ? back : Math.Max(front, back);
         return new LiningPlan(
             front,
             back,
             face,
             width <= 0 ? 0 : 100 * (width / 2) / (face - (width / 2)),
             step,
-            double.IsFinite(step) && step > 0 ? (int)Math.Floor(longer / step) : 0
+            double.IsFinite(step) && step > 0 ? (int)Math.Floor(longer / step) : 0,
+            isBlocks
+                ? (int)
+                    Math.Floor(
+                        (front + ribs.GlueBlockGapMm) / (ribs.GlueBlockMm + ribs.GlueBlockGapMm)
+                    )
+                : 0,
+            isBlocks && double.IsFinite(face) && ribs.GlueBlockMm < 2 * face
+                ? Sagitta.OfRadius(face, ribs.GlueBlockMm)
+                : 0
         );
     }
 

@@ -215,6 +215,41 @@ public sealed class BracketJigTests
         Assert.True(plan.LargestGapMm <= family.Members[1].LargestGapMm + 0.5);
     }
 
+    [Theory]
+    [InlineData(93)]
+    [InlineData(88)]
+    public void A_leaning_face_touches_at_one_height_and_the_bolt_is_measured_at_its_foot(
+        double angle
+    )
+    {
+        JigDesign design = Examples.Design("heron").Jig;
+        JigPlan plan = JigMaker.Of(
+            [Examples.Guitar("heron")],
+            design with
+            {
+                Bracket = design.Bracket with { FrontAngleDeg = angle, RearAngleDeg = angle },
+            }
+        );
+        double slope = Math.Tan((angle - 90) * Math.PI / 180);
+        Assert.NotEmpty(plan.Members[0].Settings);
+        foreach (BracketSetting setting in plan.Members[0].Settings)
+        {
+            double height = angle > 90 ? design.Bracket.HeightMm : design.Bracket.ReliefHeightMm;
+            Assert.Equal(height, setting.HeightFromMm, 1e-9);
+            Assert.Equal(height, setting.HeightToMm, 1e-9);
+
+            // From the bolt forward to the foot of the face, and on by what it leans up to there.
+            Curves.Point touching =
+                setting.Bolt - (setting.Contact.Outward * (setting.BoltMm + (height * slope)));
+            Assert.Equal(0, touching.DistanceTo(setting.Contact.Middle), 1e-9);
+            double front =
+                setting.Contact.Face == BracketFace.Front
+                    ? setting.BoltMm
+                    : design.Bracket.BaseMm - setting.BoltMm;
+            Assert.InRange(front, design.Bracket.BoltFromMm - 1e-9, design.Bracket.BoltToMm + 1e-9);
+        }
+    }
+
     [Fact]
     public void Slots_are_open_through_the_board_on_both_sides_and_leave_a_web()
     {

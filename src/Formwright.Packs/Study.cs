@@ -64,7 +64,15 @@ public sealed record Study(
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
     public NamedSheet? Sheet(string id) =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.One(id, Guitar, Action, Body, Tooling, SheetSet.IsOfStock(id) ? Stock : null)
+            ? SheetSet.One(
+                id,
+                Guitar,
+                Action,
+                Body,
+                Tooling,
+                Plate,
+                SheetSet.IsOfStock(id) ? Stock : null
+            )
             : null;
 
     /// <summary>Computes a design.</summary>

@@ -108,6 +108,7 @@ public static class SheetSet
         NeckAndAction action,
         BodyPlan body,
         Jigs.Tooling tooling,
+        SoundboardPlate? plate = null,
         StockPlan? stock = null
     )
     {
@@ -138,6 +139,10 @@ public static class SheetSet
                     tooling.Workboard
                 )
                 .FirstOrDefault(named => named.Id == id),
+            "spine" => SpineSheet.Of(guitar, tooling.Spine),
+            "plate" or "modes" or "thickness" => BodySheets
+                .Of(guitar, body, action, plate)
+                .FirstOrDefault(named => named.Id == id),
             "mould" when tooling.Mould.Parts.Count > 0 => MouldSheet.Of(guitar, tooling.Mould),
             "jig-board" or "jig-bracket" or "jig-setting" => tooling.Jig is { } jig
                 ? JigSheets.Of(jig).FirstOrDefault(named => named.Id == id)
@@ -148,7 +153,7 @@ public static class SheetSet
             _ when IsOfStock(id) => stock is null
                 ? null
                 : StockSheets(guitar, stock).FirstOrDefault(named => named.Id == id),
-            _ => Of(guitar, action, body, tooling).FirstOrDefault(named => named.Id == id),
+            _ => Of(guitar, action, body, tooling, plate).FirstOrDefault(named => named.Id == id),
         };
     }
 

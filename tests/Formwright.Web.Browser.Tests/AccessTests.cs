@@ -7,7 +7,7 @@ namespace Formwright.Web.Browser.Tests;
 /// <summary>Every page, in both themes, without a violation of axe's rules.</summary>
 public sealed class AccessTests(Browser browser)
 {
-    private static readonly string[] Stages =
+    internal static readonly string[] Stages =
     [
         "outline",
         "action",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Formwright.Testing;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -78,6 +79,27 @@ public sealed class OutlineTests(Browser browser)
             .ToHaveAttributeAsync("aria-invalid", "true");
         await Expect(page.Locator("[id='f-outline.waist.width-fault']")).ToContainTextAsync("20");
         Assert.Equal(before, File.ReadAllText(browser.Shop.PathOf(open.Name)));
+    }
+
+    [Fact]
+    public async Task ATraceBecomesADesignAndLiesOverIt()
+    {
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        await page.GotoAsync(browser.Shop.Address + "/");
+        await page.LiveAsync();
+        await page.Locator("input[type=file]")
+            .SetInputFilesAsync(
+                Repository.PathOf("tests", "Formwright.Trace.Tests", "files", "outline-2000.dxf")
+            );
+        await page.WaitForURLAsync("**/outline");
+        await page.LiveAsync();
+        await Expect(page.Locator("path.overlay")).ToBeAttachedAsync();
+        await Expect(page.Locator("[data-figure='overlay-largest']")).ToBeVisibleAsync();
+        await page.Locator("[data-overlay-off]").ClickAsync();
+        await Expect(page.Locator("path.overlay")).ToHaveCountAsync(0);
+        await page.Locator("#overlay-of").SelectOptionAsync(open.Name);
+        await Expect(page.Locator("path.overlay")).ToBeAttachedAsync();
     }
 
     [Fact]

@@ -14,8 +14,6 @@ public sealed class Pictures(Browser browser)
             Assert.Skip("Only when FORMWRIGHT_PICTURES is set.");
         }
 
-        string folder = Repository.PathOf("docs", "pictures", "page");
-        Directory.CreateDirectory(folder);
         await using Workshop shop = new("heron", "dunlin", "plover");
         await shop.StartAsync();
         foreach (
@@ -29,39 +27,46 @@ public sealed class Pictures(Browser browser)
                 address: shop.Address
             );
             IPage page = await context.NewPageAsync();
-            foreach (
-                string path in (string[])
-                    [
-                        "",
-                        "d/heron/outline",
-                        "d/heron/action",
-                        "d/heron/workboard",
-                        "d/heron/mould",
-                        "d/heron/sheets",
-                    ]
-            )
+            await AllAsync(page, shop, $"{width}");
+            if (width == 1280)
             {
-                await page.OpenAsync($"{shop.Address}/{path}");
-                await page.WaitForTimeoutAsync(700);
-                await HideFolderAsync(page);
-                string name = path.Length == 0 ? "instruments" : path.Split('/')[^1];
-                await page.ScreenshotAsync(
-                    new() { Path = Path.Combine(folder, $"{name}-{width}.png") }
-                );
+                await GapsAsync(page, shop);
             }
         }
 
         await using IBrowserContext dark = await browser.ContextAsync(
-            cookie: "es.mm.comma.dark",
-            address: shop.Address
+            1280,
+            800,
+            "es.mm.comma.dark",
+            shop.Address
         );
-        IPage night = await dark.NewPageAsync();
-        foreach (string stage in (string[])["outline", "action"])
+        await AllAsync(await dark.NewPageAsync(), shop, "dark");
+    }
+
+    private static async Task AllAsync(IPage page, Workshop shop, string ending)
+    {
+        foreach (string name in (string[])["instruments", .. AccessTests.Stages])
         {
-            await night.OpenAsync($"{shop.Address}/d/heron/{stage}");
-            await night.WaitForTimeoutAsync(700);
-            await night.ScreenshotAsync(new() { Path = Path.Combine(folder, $"{stage}-dark.png") });
+            await page.OpenAsync(shop.Address + (name == "instruments" ? "/" : $"/d/heron/{name}"));
+            await page.WaitForTimeoutAsync(700);
+            await HideFolderAsync(page);
+            await PictureAsync(page, $"{name}-{ending}");
         }
+    }
+
+    // A board that dropped too far in damp air.
+    private static async Task GapsAsync(IPage page, Workshop shop)
+    {
+        await page.OpenAsync($"{shop.Address}/d/heron/workboard");
+        await page.Locator("[data-part='gaps']").ClickAsync();
+        await page.SetAsync("gap.nut.bass", "2.1");
+        await page.SetAsync("gap.nut.treble", "1.8");
+        await page.Locator("[data-taper]").WaitForAsync();
+        await page.WaitForTimeoutAsync(2500);
+        await page.Locator("[data-board-check]").ScrollIntoViewIfNeededAsync();
+        await PictureAsync(page, "gaps-1280");
+        await page.SetAsync("gap.nut.bass", "");
+        await page.SetAsync("gap.nut.treble", "");
     }
 
     /// <summary>The walk of the guide, step by step, with a picture of each.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Formwright.Design;
+using Formwright.Findings;
 using Formwright.Instrument.Body;
 using Formwright.Packs;
 
@@ -18,16 +19,17 @@ public sealed class DesignGallery(DesignFolder folder)
     public IReadOnlyList<GalleryEntry> Entries() =>
         [.. folder.Names().Select(Entry).OfType<GalleryEntry>()];
 
-    /// <summary>The entry with its study.</summary>
+    /// <summary>The entry with the number of its findings. What was computed for it is not kept: a list of many designs would hold too much.</summary>
     public GalleryEntry Complete(GalleryEntry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        if (entry.Study is not null || entry.Reading.Design is not { } design)
+        if (entry.ToSeeTo is not null || entry.Reading.Design is not { } design)
         {
             return entry;
         }
 
-        GalleryEntry whole = entry with { Study = Study.Of(design) };
+        int count = Study.Of(design).Findings.Count(finding => finding.Severity != Severity.Note);
+        GalleryEntry whole = entry with { ToSeeTo = count };
         if (known.TryGetValue(entry.Name, out var at) && ReferenceEquals(at.Entry, entry))
         {
             known.TryUpdate(entry.Name, at with { Entry = whole }, at);

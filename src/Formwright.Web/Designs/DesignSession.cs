@@ -119,6 +119,17 @@ public sealed class DesignSession : IDisposable
     public IReadOnlyList<Diagnostic> Set(string key, string? value, string? gesture = null) =>
         Set(new Dictionary<string, string?> { [key] = value }, gesture);
 
+    /// <summary>Lays another outline over this one; null takes it off.</summary>
+    public void Lay(Overlay? overlay)
+    {
+        lock (gate)
+        {
+            State = State with { Overlay = overlay };
+        }
+
+        Changed?.Invoke();
+    }
+
     /// <summary>Writes down a gap that was found on the workboard; null takes it back.</summary>
     public void Measure(string place, bool isBass, double? mm)
     {

@@ -1,6 +1,5 @@
 using Formwright.Curves;
 using Formwright.Design;
-using Formwright.Packs;
 
 namespace Formwright.Web.Designs;
 
@@ -8,10 +7,10 @@ namespace Formwright.Web.Designs;
 /// <param name="Name">Its name.</param>
 /// <param name="Reading">What came of reading it.</param>
 /// <param name="Outline">Its outline; null where there is none.</param>
-/// <param name="Study">What was computed; null while it is on its way, or where the file does not read.</param>
+/// <param name="ToSeeTo">How many findings are to be seen to; null while that is on its way, or where the file does not read.</param>
 public sealed record GalleryEntry(
     string Name,
     DesignReading Reading,
     Outline? Outline,
-    Study? Study
+    int? ToSeeTo
 );

@@ -35,6 +35,9 @@ public sealed record SessionState(
     /// <summary>The gaps found on the workboard.</summary>
     public FoundGaps Gaps { get; init; } = FoundGaps.None;
 
+    /// <summary>Another outline that lies over this one; null where there is none.</summary>
+    public Overlay? Overlay { get; init; }
+
     /// <summary>The last design that read well; null where none has.</summary>
     public InstrumentDesign? Design => Good?.Design;
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Formwright.Curves;
 using Formwright.Design.Sections;
+using Formwright.Web.Designs;
 using Formwright.Web.Reading;
 
 namespace Formwright.Web.Components.Board;
@@ -17,6 +18,7 @@ internal sealed class OutlineDrawing
 
     private const double LeftPx = 104;
     private const double HairPx = 42;
+    private const int MostTracePoints = 1500;
 
     public OutlineDrawing(
         OutlineDesign design,
@@ -77,6 +79,33 @@ internal sealed class OutlineDrawing
 
     /// <summary>Places along the outline for the pointer: x, y, x on the plot, radius as text.</summary>
     public string Probe { get; private set; } = "";
+
+    /// <summary>Another outline over this one, as a path; points of a trace as they were taken.</summary>
+    public string Over(Overlay overlay)
+    {
+        StringBuilder path = new();
+        if (overlay.Treble.Count + overlay.Bass.Count == 0)
+        {
+            BezierPath half = overlay.Fair.Half.ToBeziers(PathToleranceMm);
+            Append(path, half.Pieces, 1);
+            Append(path, half.Pieces, -1);
+            return path.ToString();
+        }
+
+        foreach (
+            IReadOnlyList<Point> side in (IReadOnlyList<Point>[])[overlay.Treble, overlay.Bass]
+        )
+        {
+            // A trace may have far more points than a screen has places.
+            int step = Math.Max(1, side.Count / MostTracePoints);
+            for (int i = 0; i < side.Count; i += step)
+            {
+                path.Append(i == 0 ? 'M' : 'L').Append(At(side[i], 1));
+            }
+        }
+
+        return path.ToString();
+    }
 
     public double X(double yMm) => Cx + (yMm * Scale);
 

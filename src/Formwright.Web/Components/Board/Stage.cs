@@ -68,6 +68,7 @@ public sealed record Stage(
                 new("back", ["back"]),
                 new("ribs", ["ribs", "bending", "blocks"]),
                 new("bridge", ["bridge"]),
+                new("plate", ["plate", "modes", "thickness"]),
             ],
         };
 
@@ -92,6 +93,7 @@ public sealed record Stage(
             [
                 new("plan", ["workboard"]),
                 new("relief", ["spots", "overlay", "relief-gauges", "support-blocks"]),
+                new("spine", ["spine"]),
                 new("gaps", ["gaps"]),
             ],
         };

@@ -17,6 +17,7 @@ public sealed class AccessTests(Browser browser)
         "workboard",
         "mould",
         "jig",
+        "stock",
         "sheets",
     ];
 

@@ -102,6 +102,19 @@ public sealed class StageTests(Browser browser)
     }
 
     [Fact]
+    public async Task TheOrderOfWorkHasItsGatesAndTheStockIsNested()
+    {
+        await using OpenDesign open = await browser.OpenAsync("stock");
+        IPage page = open.Page;
+        await Expect(page.Locator("[data-gate]").First).ToBeVisibleAsync();
+        await page.Locator("[data-part='cut']").ClickAsync();
+        await Expect(page.Locator("[data-figure='stock-sheets']")).ToBeVisibleAsync();
+        await Expect(page.Locator(".views svg").First).ToBeVisibleAsync();
+        await page.SetAsync("stock.margin", "25");
+        await browser.Shop.FileSaysAsync(open.Name, "margin = 25");
+    }
+
+    [Fact]
     public async Task TheBracketJigIsMadeWhenItIsAskedFor()
     {
         await using OpenDesign open = await browser.OpenAsync("jig");

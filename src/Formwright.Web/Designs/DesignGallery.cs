@@ -14,10 +14,35 @@ public sealed class DesignGallery(DesignFolder folder)
         (DateTime Written, long Bytes, GalleryEntry Entry)
     > known = new(StringComparer.Ordinal);
 
-    /// <summary>All designs by name, without their findings where those are not known yet.</summary>
+    /// <summary>Outlines that are worked out before a list is shown; the others of a long list follow behind it.</summary>
+    private const int AtOnce = 24;
+
+    /// <summary>All designs by name, without their findings, and beyond the first ones without their outlines, where those are not known yet.</summary>
     /// <exception cref="IOException">The folder can't be read.</exception>
     public IReadOnlyList<GalleryEntry> Entries() =>
-        [.. folder.Names().Select(Entry).OfType<GalleryEntry>()];
+        [
+            .. folder
+                .Names()
+                .Select(Entry)
+                .OfType<GalleryEntry>()
+                .Select((entry, i) => i < AtOnce ? Draw(entry) : entry),
+        ];
+
+    /// <summary>The entry with its outline.</summary>
+    public GalleryEntry Draw(GalleryEntry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return entry.IsDrawn || entry.Reading.Design is not { } design
+            ? entry
+            : Keep(
+                entry,
+                entry with
+                {
+                    Outline = BodyOutline.Solve(design.Outline).Outline,
+                    IsDrawn = true,
+                }
+            );
+    }
 
     /// <summary>The entry with the number of its findings. What was computed for it is not kept: a list of many designs would hold too much.</summary>
     public GalleryEntry Complete(GalleryEntry entry)
@@ -30,12 +55,17 @@ public sealed class DesignGallery(DesignFolder folder)
 
         int count = Study.Of(design).Findings.Count(finding => finding.Severity != Severity.Note);
         GalleryEntry whole = entry with { ToSeeTo = count };
-        if (known.TryGetValue(entry.Name, out var at) && ReferenceEquals(at.Entry, entry))
+        return Keep(entry, whole);
+    }
+
+    private GalleryEntry Keep(GalleryEntry before, GalleryEntry after)
+    {
+        if (known.TryGetValue(before.Name, out var at) && ReferenceEquals(at.Entry, before))
         {
-            known.TryUpdate(entry.Name, at with { Entry = whole }, at);
+            known.TryUpdate(before.Name, at with { Entry = after }, at);
         }
 
-        return whole;
+        return after;
     }
 
     private GalleryEntry? Entry(string name)
@@ -53,12 +83,7 @@ public sealed class DesignGallery(DesignFolder folder)
             }
 
             DesignReading reading = DesignText.Load(file.FullName);
-            GalleryEntry entry = new(
-                name,
-                reading,
-                reading.Succeeded ? BodyOutline.Solve(reading.Design.Outline).Outline : null,
-                null
-            );
+            GalleryEntry entry = new(name, reading, null, !reading.Succeeded, null);
             known[name] = (file.LastWriteTimeUtc, file.Length, entry);
             return entry;
         }

@@ -45,7 +45,7 @@ internal sealed partial class DrawnSheets
         sheets = new(() =>
         {
             using SheetCulture spoken = new(culture);
-            return study.Sheets();
+            return study.Sheets(withStock: false);
         });
     }
 

@@ -17,6 +17,9 @@ public sealed record Stage(
     /// <summary>Parts that are looked at one at a time; none where the stage has a drawing of its own.</summary>
     public IReadOnlyList<StagePart> Parts { get; init; } = [];
 
+    // Pages of one kind that are looked for; more than a design has.
+    private const int MostPages = 8;
+
     public static Stage Outline { get; } =
         new(
             "outline",
@@ -115,10 +118,26 @@ public sealed record Stage(
             ],
         };
 
+    public static Stage Stock { get; } =
+        new("stock", ["stock"], ["stock"], ["router", "dust", "solvents"])
+        {
+            Parts =
+            [
+                new(
+                    "order",
+                    ["order", .. Enumerable.Range(1, MostPages).Select(i => $"order-{i}")]
+                ),
+                new(
+                    "cut",
+                    ["cut-list", .. Enumerable.Range(1, MostPages).Select(i => $"nest-{i}")]
+                ),
+            ],
+        };
+
     public static Stage Sheets { get; } = new("sheets", [], ["sheets"], []);
 
     public static IReadOnlyList<Stage> All { get; } =
-    [Outline, Action, Body, Neck, Wood, Workboard, Mould, Jig, Sheets];
+    [Outline, Action, Body, Neck, Wood, Workboard, Mould, Jig, Stock, Sheets];
 
     public string Name => WebWords.Of[$"stage.{Id}"];
 

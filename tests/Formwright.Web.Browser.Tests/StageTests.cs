@@ -108,7 +108,9 @@ public sealed class StageTests(Browser browser)
         IPage page = open.Page;
         await Expect(page.Locator("[data-gate]").First).ToBeVisibleAsync();
         await page.Locator("[data-part='cut']").ClickAsync();
-        await Expect(page.Locator("[data-figure='stock-sheets']")).ToBeVisibleAsync();
+        // Nesting takes seconds on a busy machine.
+        await Expect(page.Locator("[data-figure='stock-sheets']"))
+            .ToBeVisibleAsync(new() { Timeout = 100_000 });
         await Expect(page.Locator(".views svg").First).ToBeVisibleAsync();
         await page.SetAsync("stock.margin", "25");
         await browser.Shop.FileSaysAsync(open.Name, "margin = 25");

@@ -139,7 +139,6 @@ public static class SheetSet
                     tooling.Workboard
                 )
                 .FirstOrDefault(named => named.Id == id),
-            "spine" => SpineSheet.Of(guitar, tooling.Spine),
             "plate" or "modes" or "thickness" => BodySheets
                 .Of(guitar, body, action, plate)
                 .FirstOrDefault(named => named.Id == id),

@@ -25,12 +25,17 @@ public sealed record Tooling(
     /// <summary>The slotted board with its brackets, where the design asks for one.</summary>
     public JigPlan? Jig { get; init; }
 
-    /// <summary>Every part that is cut.</summary>
+    /// <summary>Every part that is cut. The grain of board and spine runs along the neck, where they must be stiff (common practice).</summary>
     public IEnumerable<Part> Parts =>
         [
-            Workboard.Board,
+            Workboard.Board with
+            {
+                Grain = PartGrain.AlongLength,
+            },
             .. Workboard.Parts,
-            .. Spine.Parts,
+            .. Spine.Parts.Select(part =>
+                part.Id == "spine-layer" ? part with { Grain = PartGrain.AlongLength } : part
+            ),
             .. Mould.Parts,
             .. Templates,
             .. Jig?.Parts ?? [],

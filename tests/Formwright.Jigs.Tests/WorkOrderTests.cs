@@ -81,6 +81,11 @@ public sealed class WorkOrderTests
                 ("gap-check", "board-seal"),
                 ("mould-fit", "use-check"),
                 ("use-check", "use-soundboard"),
+                ("spine-fit", "board-flat"),
+                ("feet", "ramp"),
+                ("full-template", "jig-set"),
+                ("jig-slots", "jig-set"),
+                ("jig-set", "use-jig"),
             }
         )
         {
@@ -216,6 +221,7 @@ public sealed class WorkOrderTests
             design with
             {
                 Workboard = design.Workboard with { Relief = method },
+                Jig = design.Jig with { Make = true },
             }
         );
         return WorkOrder.Of(guitar, Tooling.Of(guitar));

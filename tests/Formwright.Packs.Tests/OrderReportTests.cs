@@ -24,6 +24,7 @@ public sealed class OrderReportTests
             design with
             {
                 Workboard = design.Workboard with { Relief = method },
+                Jig = design.Jig with { Make = true },
             }
         );
         using JsonDocument report = JsonDocument.Parse(ReportJson.Write(study.Report));

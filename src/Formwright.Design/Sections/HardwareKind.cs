@@ -6,5 +6,6 @@ public enum HardwareKind
     Dowel,
     Bolt,
     CaptiveNut,
+    Nut,
     Washer,
 }

@@ -12,4 +12,7 @@ public enum StockMaterial
 
     /// <summary>A board of hard wood, or thick plywood, that is planed to its thickness.</summary>
     Block,
+
+    /// <summary>A board of solid wood that is planed to its thickness.</summary>
+    Solid,
 }

@@ -10,8 +10,9 @@ namespace Formwright.Jigs.Steps;
 /// <param name="Sealed">It is finished on both faces.</param>
 public sealed record BoardSteps(Step Rested, Step Lines, Step Checked, Step Sealed)
 {
-    internal static BoardSteps Of(WorkboardPlan plan, GateFigures figures, TemplateSteps templates)
+    internal static BoardSteps Of(Tooling tooling, GateFigures figures, TemplateSteps templates)
     {
+        WorkboardPlan plan = tooling.Workboard;
         Step rested = new("rest-sheets", WorkPiece.Workboard) { Wait = Wait.Rest };
         Step blank = new("board-blank", WorkPiece.Workboard, templates.Half, rested)
         {
@@ -23,7 +24,14 @@ public sealed record BoardSteps(Step Rested, Step Lines, Step Checked, Step Seal
         {
             Tools = [Tool.StraightEdge, Tool.Square, Tool.Rule],
         };
-        Step flat = new("board-flat", WorkPiece.Workboard, lines)
+        Step stiff = tooling.Spine.DepthMm > 0 ? Spined(figures, rested, lines) : lines;
+        Step feet = new("feet", WorkPiece.Workboard, stiff)
+        {
+            Tools = [Tool.Square, Tool.Glue, Tool.Clamps],
+            Wait = Wait.Glue,
+            Gates = [figures.FootHeight, figures.TailFoot],
+        };
+        Step flat = new("board-flat", WorkPiece.Workboard, feet)
         {
             Tools = [Tool.StraightEdge, Tool.FeelerGauges, Tool.Plane, Tool.SandingBlock],
             Cares = [Care.EdgeTools],
@@ -44,6 +52,23 @@ public sealed record BoardSteps(Step Rested, Step Lines, Step Checked, Step Seal
             Cares = [Care.Finish],
         };
         return new BoardSteps(rested, lines, passed, finished);
+    }
+
+    // The spine goes on before the face is trued: its glue and clamps may move the board.
+    private static Step Spined(GateFigures figures, Step rested, Step lines)
+    {
+        Step spine = new("spine-glue", WorkPiece.Workboard, rested)
+        {
+            Tools = [Tool.Plane, Tool.StraightEdge, Tool.Glue, Tool.Clamps],
+            Wait = Wait.Glue,
+            Gates = [figures.SpineDepth],
+            Cares = [Care.EdgeTools],
+        };
+        return new Step("spine-fit", WorkPiece.Workboard, lines, spine)
+        {
+            Tools = [Tool.StraightEdge, Tool.Glue, Tool.Clamps],
+            Wait = Wait.Glue,
+        };
     }
 
     // Without a dome there is nothing to carve: flat is enough.

@@ -1,5 +1,6 @@
 using Formwright.Design;
 using Formwright.Instrument;
+using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Workboard;
 
 namespace Formwright.Jigs.Steps;
@@ -61,11 +62,27 @@ internal sealed class GateFigures(Guitar guitar, Tooling tooling)
             Of("mould.fasteners.nut_diameter", design.Mould.Fasteners.NutDiameterMm)
         );
 
+    public Gate SpineDepth => new("spine-depth", Of("/spine/depth_mm", tooling.Spine.DepthMm));
+
+    public Gate FootHeight =>
+        new("foot-height", Of("/spine/foot_height_mm", tooling.Spine.Feet.HeightMm));
+
+    public Gate TailFoot => new("tail-foot", Of("/spine/tail_foot_mm", tooling.Spine.Feet.TailMm));
+
     /// <summary>What the straight edge shows at the nut; none where the table has no such row.</summary>
     public IEnumerable<Gate> NutGap => Gaps(row => row.Place == "nut");
 
     /// <summary>What the straight edge shows at every place where it does not rest.</summary>
     public IEnumerable<Gate> AllGaps => Gaps(row => !row.IsRest);
+
+    public static Gate SlotWidth(JigPlan jig) =>
+        new("slot-width", Of("/jig/slot_width_mm", jig.Hardware.HoleMm));
+
+    public static Gate BracketWidth(JigPlan jig) =>
+        new("bracket-width", Of("/jig/bracket_width_mm", jig.Shape.WidthMm));
+
+    public static Gate JigBoltLength(JigPlan jig) =>
+        new("bolt-length", Of("/jig/bolt_length_mm", jig.Hardware.LengthMm));
 
     private IEnumerable<Gate> Gaps(Func<GapRow, bool> which)
     {

@@ -72,11 +72,12 @@ public sealed class WorkOrder
         ArgumentNullException.ThrowIfNull(tooling);
         GateFigures figures = new(guitar, tooling);
         TemplateSteps templates = TemplateSteps.Of(figures);
-        BoardSteps board = BoardSteps.Of(tooling.Workboard, figures, templates);
+        BoardSteps board = BoardSteps.Of(tooling, figures, templates);
         MouldSteps? mould =
             tooling.Mould.Parts.Count > 0 ? MouldSteps.Of(guitar, figures, templates, board) : null;
         UseSteps use = UseSteps.Of(figures, board, mould);
-        return To(templates.Full, board.Sealed, use.Last);
+        Step[] jig = tooling.Jig is { } plan ? [JigSteps.Of(plan, templates, board).Last] : [];
+        return To([templates.Full, board.Sealed, use.Last, .. jig]);
     }
 
     /// <summary>Number of a step, from 1.</summary>

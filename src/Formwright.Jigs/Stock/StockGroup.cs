@@ -70,7 +70,7 @@ internal sealed record StockGroup(
         ];
     }
 
-    // Nominal thickness nearest to the part's own among those whose tolerance takes it in; for a block the thinnest board that is thick enough.
+    // Nominal thickness nearest to the part's own among those whose tolerance takes it in; for a board that is planed the thinnest that is thick enough.
     private static double ThicknessFor(StockDesign stock, Part part) =>
         stock
             .Sheets.Where(sheet => KeyOf(sheet) == part.Material && Serves(sheet, part.ThicknessMm))
@@ -87,7 +87,7 @@ internal sealed record StockGroup(
         return sheet.Material switch
         {
             StockMaterial.Plywood => over >= -(0.4 + (0.03 * t)) && over <= 0.2 + (0.03 * t),
-            StockMaterial.Block => over is <= 0 and >= -MostPlanedMm,
+            StockMaterial.Block or StockMaterial.Solid => over is <= 0 and >= -MostPlanedMm,
             _ => Math.Abs(over) <= OtherToleranceMm,
         };
     }

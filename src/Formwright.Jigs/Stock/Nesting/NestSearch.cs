@@ -17,7 +17,10 @@ internal sealed class NestSearch
     private const double Narrow = 0.02;
 
     // Changes to try for each part; after that hardly any is new.
-    private const int ChangesOfPart = 400;
+    private const int ChangesOfPart = 60;
+
+    // Short searches at the usual effort: ten for each part, no more than this.
+    private const int MostRounds = 60;
     private readonly NestTable table;
     private readonly NestPlacer placer;
     private readonly int[] order;
@@ -61,10 +64,34 @@ internal sealed class NestSearch
             return (coarse, best);
         }
 
-        best = wide.Improve(best, effort / 2, Wide);
+        best = wide.Rounds(best, effort);
         NestSearch close = new(new NestTable(outlines, kerfMm, FineRowMm), pieces);
-        NestLayout fine = close.Improve(close.BestOf(wide.finalists), effort / 2, Narrow);
+        NestLayout fine = close.Improve(
+            close.BestOf(wide.finalists),
+            close.table.Work + (effort / 20),
+            Narrow
+        );
         return fine.Value < best.Value ? (close.table, fine) : (coarse, best);
+    }
+
+    // Several short searches from the same start find more kinds of nest than one long one; more effort adds more of them after the same first ones.
+    private NestLayout Rounds(NestLayout first, long effort)
+    {
+        NestLayout best = first;
+        int[] firstOrder = [.. order];
+        int[] firstTurns = [.. turns];
+        long end = table.Work + effort;
+        double share = (double)effort / StockPlanner.UsualEffort;
+        double rounds = Math.Min(10 * order.Length, MostRounds) * share;
+        for (int round = 0; round < rounds && table.Work < end; round++)
+        {
+            firstOrder.CopyTo(order, 0);
+            firstTurns.CopyTo(turns, 0);
+            NestLayout found = Improve(first, end, Wide);
+            best = found.Value < best.Value ? found : best;
+        }
+
+        return best;
     }
 
     // The best of the finalists of a coarser search, placed anew.
@@ -125,14 +152,13 @@ internal sealed class NestSearch
     }
 
     // A worse nest is taken as long as it is not worse by more than a share that shrinks to nothing.
-    private NestLayout Improve(NestLayout best, long effort, double threshold)
+    private NestLayout Improve(NestLayout best, long end, double threshold)
     {
-        long begin = table.Work;
         NestLayout now = best;
         int[] keptOrder = new int[order.Length];
         int[] keptTurns = new int[order.Length];
         int most = ChangesOfPart * order.Length;
-        for (int step = 0; step < most && table.Work < begin + effort; step++)
+        for (int step = 0; step < most && table.Work < end; step++)
         {
             order.CopyTo(keptOrder, 0);
             turns.CopyTo(keptTurns, 0);
@@ -149,8 +175,8 @@ internal sealed class NestSearch
             }
 
             NestLayout layout = placer.Place(order, turns, now, FirstChange(keptOrder, keptTurns));
-            double left = 1 - Math.Max((double)step / most, (double)(table.Work - begin) / effort);
-            if (layout.Value <= now.Value + (best.Value * threshold * Math.Max(0, left)))
+            double left = 1 - ((double)step / most);
+            if (layout.Value <= now.Value + (best.Value * threshold * left))
             {
                 now = layout;
                 Accept(layout);

@@ -10,7 +10,7 @@ namespace Formwright.Jigs.Stock;
 public static class StockPlanner
 {
     /// <summary>Pairs of stretches that the search for one kind of stock looks at unless told otherwise; tuned so that more hardly saves stock.</summary>
-    public const long UsualEffort = 300_000_000;
+    public const long UsualEffort = 240_000_000;
 
     private const int MostOfAKind = 60;
 

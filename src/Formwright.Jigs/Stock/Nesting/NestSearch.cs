@@ -11,6 +11,8 @@ internal sealed class NestSearch
     private const double CoarseRows = 72;
     private const double MostRowMm = 8;
     private const double FineRowMm = 1.5;
+    private const double FineRowOfManyMm = 3;
+    private const int Many = 8;
 
     // Share by which a worse nest may be worse at first.
     private const double Wide = 0.2;
@@ -65,9 +67,10 @@ internal sealed class NestSearch
         }
 
         best = wide.Rounds(best, effort);
-        NestSearch close = new(new NestTable(outlines, kerfMm, FineRowMm), pieces);
+        double row = outlines.Count > Many ? FineRowOfManyMm : FineRowMm;
+        NestSearch close = new(new NestTable(outlines, kerfMm, row), pieces);
         NestLayout fine = close.Improve(
-            close.BestOf(wide.finalists),
+            close.BestOf(wide.finalists, effort / 10),
             close.table.Work + (effort / 20),
             Narrow
         );
@@ -94,8 +97,8 @@ internal sealed class NestSearch
         return best;
     }
 
-    // The best of the finalists of a coarser search, placed anew.
-    private NestLayout BestOf(List<(double Value, int[] Order, int[] Turns)> others)
+    // The best of the finalists of a coarser search, placed anew; at least the first of them.
+    private NestLayout BestOf(List<(double Value, int[] Order, int[] Turns)> others, long effort)
     {
         NestLayout? best = null;
         foreach ((_, int[] otherOrder, int[] otherTurns) in others)
@@ -106,6 +109,11 @@ internal sealed class NestSearch
                 best = layout;
                 otherOrder.CopyTo(order, 0);
                 otherTurns.CopyTo(turns, 0);
+            }
+
+            if (table.Work > effort)
+            {
+                break;
             }
         }
 

@@ -35,11 +35,17 @@ public static class StockPlanner
         List<SheetNest> sheets = [];
         List<Finding> findings = [];
         int least = 0;
-        foreach (StockGroup group in StockGroup.Of(stock, all))
+        StockGroup[] groups = [.. StockGroup.Of(stock, all)];
+        Chosen?[] nests = new Chosen?[groups.Length];
+        Parallel.For(
+            0,
+            groups.Length,
+            i => nests[i] = groups[i].Sheets.Count > 0 ? Choose(stock, groups[i], effort) : null
+        );
+        foreach ((StockGroup group, Chosen? nest) in groups.Zip(nests))
         {
-            if (group.Sheets.Count > 0)
+            if (nest is { } chosen)
             {
-                Chosen chosen = Choose(stock, group, effort);
                 sheets.AddRange(Sheets(stock, group, chosen, sheets.Count));
                 least += Least(stock, group, chosen);
                 if (NotEnough(stock, group, chosen) is { } finding)

@@ -59,7 +59,8 @@ public sealed class FileTests(Browser browser)
     [Fact]
     public async Task ANewInstrumentIsMadeCopiedNamedAndBinned()
     {
-        Workshop shop = browser.Shop;
+        await using Workshop shop = new();
+        await shop.StartAsync();
         await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
         IPage page = await context.NewPageAsync();
         await page.OpenAsync(shop.Address);

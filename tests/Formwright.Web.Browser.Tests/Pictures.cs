@@ -15,6 +15,10 @@ public sealed class Pictures(Browser browser)
         }
 
         await using Workshop shop = new("heron", "dunlin", "plover");
+        await File.AppendAllTextAsync(
+            Path.Combine(shop.Folder, "heron.toml"),
+            "\n[jig]\nmake = true\n"
+        );
         await shop.StartAsync();
         foreach (
             (int width, int height) in ((int, int)[])

@@ -113,7 +113,7 @@ public sealed class Pictures(Browser browser)
         await PictureAsync(page, "walk-4-action");
         await page.GotoAsync($"{shop.Address}/d/Heron/sheets");
         await page.Locator(".paper svg").WaitForAsync();
-        await page.Locator("button.link").Nth(1).ClickAsync();
+        await page.Locator("button.link", new() { HasText = "half template" }).ClickAsync();
         await page.WaitForTimeoutAsync(1500);
         await PictureAsync(page, "walk-5-template");
         IDownload tiles = await page.RunAndWaitForDownloadAsync(() =>

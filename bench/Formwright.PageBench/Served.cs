@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 
 namespace Formwright.PageBench;
 
-/// <summary>The server as a process of its own, with a folder of its own.</summary>
+/// <summary>The server that a maker runs, as ./formwright built it, in a process and a folder of its own.</summary>
 internal sealed class Served : IDisposable
 {
     private readonly string folder = Path.Combine(
@@ -52,15 +52,7 @@ internal sealed class Served : IDisposable
     public async Task<TimeSpan> StartAsync()
     {
         Stopwatch watch = Stopwatch.StartNew();
-        string program = Path.Combine(
-            Root(),
-            "src",
-            "Formwright.Cli",
-            "bin",
-            "Release",
-            "net10.0",
-            "formwright"
-        );
+        string program = Path.Combine(Root(), ".build", "formwright", "formwright");
         process = Process.Start(
             new ProcessStartInfo(program, ["serve", folder, "--port", "0", "--no-browser"])
             {

@@ -61,6 +61,32 @@ public sealed class StageTests(Browser browser)
         );
     }
 
+    // A stage is left before its drawing is tied to the page's script: the line to the server must outlive it.
+    [Fact]
+    public async Task AHandThatRunsThroughTheStagesKeepsThePage()
+    {
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        await page.EvaluateAsync("() => { window.kept = true; }");
+        await page.EvaluateAsync(
+            """
+            async () => {
+                for (const pause of [0, 5, 20, 60, 0, 10, 40, 90, 30, 3]) {
+                    for (let i = 0; i < 3; i++) {
+                        document.querySelectorAll(".stages a")[i].click();
+                        await new Promise(done => setTimeout(done, pause));
+                    }
+                }
+                document.querySelectorAll(".stages a")[1].click();
+            }
+            """
+        );
+        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/action$"));
+        await page.SetAsync("neck.ramp", "2");
+        await browser.Shop.FileSaysAsync(open.Name, "ramp = 2");
+        Assert.True(await page.EvaluateAsync<bool>("() => window.kept === true"));
+    }
+
     [Fact]
     public async Task MeasuredGapsGiveAShim()
     {

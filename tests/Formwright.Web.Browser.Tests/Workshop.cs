@@ -9,6 +9,7 @@ namespace Formwright.Web.Browser.Tests;
 public sealed class Workshop : IAsyncDisposable
 {
     private readonly int port = FreePort();
+    private readonly List<Task<string>> faults = [];
     private Process? process;
 
     public Workshop(params string[] models)
@@ -58,7 +59,7 @@ public sealed class Workshop : IAsyncDisposable
                 RedirectStandardError = true,
             }
         )!;
-        _ = process.StandardError.ReadToEndAsync();
+        faults.Add(process.StandardError.ReadToEndAsync());
         string? line = await process
             .StandardOutput.ReadLineAsync()
             .WaitAsync(TimeSpan.FromSeconds(60));
@@ -90,11 +91,15 @@ public sealed class Workshop : IAsyncDisposable
         Assert.Contains(text, File.ReadAllText(PathOf(design)));
     }
 
-    public ValueTask DisposeAsync()
+    /// <summary>Ends the server and makes sure that it had nothing to complain of.</summary>
+    public async ValueTask DisposeAsync()
     {
         Kill();
         Directory.Delete(Folder, recursive: true);
-        return ValueTask.CompletedTask;
+        foreach (Task<string> told in faults)
+        {
+            Assert.Empty(await told);
+        }
     }
 
 #if DEBUG

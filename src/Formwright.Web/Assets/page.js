@@ -3,6 +3,8 @@
 let gestures = 0;
 
 export function attach(frame, server) {
+    // The drawing may have gone from the page while this was on its way.
+    if (!frame) return { stop() {} };
     const drawing = () => frame.querySelector("svg[data-drawing]");
     const ghost = () => frame.querySelector("[data-ghost]");
     const stopping = new AbortController();

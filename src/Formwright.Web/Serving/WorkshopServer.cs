@@ -73,7 +73,11 @@ public static class WorkshopServer
                 );
             }
         });
-        builder.Logging.ClearProviders();
+        // What goes wrong in the server is told where it was started, and nothing else.
+        builder
+            .Logging.ClearProviders()
+            .SetMinimumLevel(LogLevel.Error)
+            .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Error);
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddAntiforgery();
         builder.Services.AddSingleton(folder);

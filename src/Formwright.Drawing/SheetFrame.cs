@@ -6,6 +6,7 @@ namespace Formwright.Drawing;
 internal sealed record SheetFrame(Sheet Sheet) : Item
 {
     private const double MarkMm = 5;
+    private const double InwardsMm = 2.5;
 
     public override void Draw(Ink ink, Placement placement)
     {
@@ -22,11 +23,11 @@ internal sealed record SheetFrame(Sheet Sheet) : Item
         Mark(new(frame.LeftMm, y), new(-MarkMm, 0));
         Mark(new(frame.RightMm, y), new(MarkMm, 0));
 
-        // Inwards too, but not into the title block.
+        // Inwards too, but not into the title block, and short of what is drawn.
         void Mark(Point on, Vector outwards)
         {
             Box title = sheet.TitleBlockBox;
-            Point inner = on - outwards;
+            Point inner = on - (InwardsMm / MarkMm * outwards);
             bool blocked =
                 inner.X > title.LeftMm && inner.X < title.RightMm && inner.Y < title.TopMm;
             ink.Stroke(Shape.Line(blocked ? on : inner, on + outwards), LineStyle.Frame);

@@ -104,8 +104,11 @@ internal static class OverlaySheet
                 new Station(new Point(guitar.TailMm, 0), SheetsWords.Of["station.tail"]),
             ],
             Side.Left,
-            edge - half + 14
-        );
+            14
+        )
+        {
+            BeyondMm = edge - half,
+        };
     }
 
     // What is left under the dome: contours, its least at the top, and the brace ends that would press on the hollow.

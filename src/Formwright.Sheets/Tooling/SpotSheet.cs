@@ -76,11 +76,18 @@ internal static class SpotSheet
             join + (guitar.Design.Outline.UpperBout.AtMm * 0.5),
             bout * 0.4
         );
+        double side = -guitar.Design.Outline.LowerBout.WidthMm / 2;
+        Point[] ends = [new(join, 0), new(guitar.TailMm, 0)];
+        foreach (Point end in ends)
+        {
+            yield return new Line(end, new Point(end.X, side), LineStyle.Witness);
+        }
+
         yield return new LinearDimension(
-            new Point(join, 0),
-            new Point(guitar.TailMm, 0),
+            new Point(ends[0].X, side),
+            new Point(ends[1].X, side),
             Side.Left,
-            (guitar.Design.Outline.LowerBout.WidthMm / 2) + 10
+            10
         );
     }
 

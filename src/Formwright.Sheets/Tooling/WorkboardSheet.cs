@@ -124,15 +124,19 @@ internal static class WorkboardSheet
             BeyondMm = edge - half,
         };
         double widest = join + guitar.Design.Outline.LowerBout.AtMm;
-        yield return new LinearDimension(
-            new Point(widest, -edge),
-            new Point(widest, edge),
-            Side.Below,
-            0
-        )
+        double end = guitar.TailMm + board.MarginMm;
+        foreach (double side in new[] { -edge, edge })
         {
-            Share = 0.7,
-        };
+            yield return new Line(new Point(widest, side), new Point(end, side), LineStyle.Witness);
+        }
+
+        // Below the board, where no contour has its figure.
+        yield return new LinearDimension(
+            new Point(end, -edge),
+            new Point(end, edge),
+            Side.Below,
+            8
+        );
         yield return new LinearDimension(
             new Point(-board.BeyondNutMm, -half),
             new Point(-board.BeyondNutMm, half),
@@ -146,11 +150,12 @@ internal static class WorkboardSheet
         );
         yield return new Label(
             SheetsWords.Of.Format("workboard.ramp", plan.RampMm),
-            new Point(join / 2, 0)
+            new Point(join / 2, half / 2)
         )
         {
             Align = Align.Centre,
-            Clear = true,
+            Rise = Rise.Middle,
+            Degrees = 90,
         };
     }
 

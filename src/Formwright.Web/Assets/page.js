@@ -149,6 +149,22 @@ export function attach(frame, server) {
     return { stop() { stopping.abort(); watch.disconnect(); } };
 }
 
+/** Tells how large a frame is, now and whenever it changes. */
+export function measure(frame, server) {
+    let size = "";
+    const watch = new ResizeObserver(() => {
+        const style = getComputedStyle(frame);
+        const width = frame.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+        const height = frame.clientHeight - parseFloat(style.paddingTop) - parseFloat(style.paddingBottom);
+        if (`${width} ${height}` === size || width <= 0) return;
+        size = `${width} ${height}`;
+        // Room for its name over it.
+        server.invokeMethodAsync("Resized", width, height - 26);
+    });
+    watch.observe(frame);
+    return { stop() { watch.disconnect(); } };
+}
+
 /** Goes to the field that cures a finding: the one in sight, or the one among all keys of the stage, which is made when they are opened. */
 export async function jump(key) {
     const find = () => document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);

@@ -106,6 +106,10 @@ public sealed record Reader(string Language, bool Inches, bool Comma, string The
             : Math.Round(mm / Lengths.MmPerInch, 5).ToString("0.#####", Culture);
     }
 
+    /// <summary>The same for reading only: inches that are no fraction to the thousandth.</summary>
+    public string Rounded(double mm) =>
+        Whole(mm) is { Length: <= 7 } whole ? whole : Figure(mm, decimals: 1);
+
     public override string ToString() =>
         $"{Language}.{(Inches ? "in" : "mm")}.{(Comma ? "comma" : "point")}.{Theme}";
 }

@@ -14,13 +14,13 @@ namespace Formwright.Web.Components.Board;
 /// <summary>The sheets of a study as pictures for the page, in one culture; each is drawn once, however many pages show it.</summary>
 internal sealed partial class DrawnSheets
 {
-    // About what the frame of a 1440 screen shows without scrolling, mm of 96 pixels to the inch.
-    private static readonly Size OnScreen = new(232, 186);
+    private const double MarginMm = 2;
+    private const double Wide = 1.6;
 
-    // From full size down in steps of a tenth: letters keep their size, so the scale that fits can't be computed at once.
+    // From twice full size down in steps of a twentieth: letters keep their size, so the scale that fits can't be computed at once.
     private static readonly double[] Scales =
     [
-        .. Enumerable.Range(0, 34).Select(i => Math.Pow(1.1, -i)),
+        .. Enumerable.Range(0, 84).Select(i => 2 * Math.Pow(1.05, -i)),
     ];
 
     private static readonly ConditionalWeakTable<
@@ -31,10 +31,11 @@ internal sealed partial class DrawnSheets
     private readonly ConcurrentDictionary<string, Lazy<string?>> pages = new(
         StringComparer.Ordinal
     );
-    private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<ViewPicture>>> views = new(
+    private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<StageView>>> views = new(
         StringComparer.Ordinal
     );
-    private readonly Lazy<IReadOnlyList<NamedSheet>> sheets;
+    private readonly Lazy<IReadOnlyList<NamedSheet>> early;
+    private readonly Lazy<Task<IReadOnlyList<NamedSheet>>> whole;
     private readonly Study study;
     private readonly CultureInfo culture;
 
@@ -42,14 +43,24 @@ internal sealed partial class DrawnSheets
     {
         this.study = study;
         this.culture = culture;
-        sheets = new(() =>
-        {
-            using SheetCulture spoken = new(culture);
-            return study.Sheets(withStock: false);
-        });
+        early = new(() => Make(withStock: false));
+        whole = new(() => Task.Run(() => Make(withStock: true)));
     }
 
-    public IReadOnlyList<NamedSheet> Sheets => sheets.Value;
+    /// <summary>Whether <see cref="Sheets"/> has those of the stock, as the pack has.</summary>
+    public bool IsWhole => whole is { IsValueCreated: true, Value.IsCompletedSuccessfully: true };
+
+    /// <summary>The sheets in the pack's order; those of the stock only after <see cref="Nest"/>.</summary>
+    public IReadOnlyList<NamedSheet> Sheets => IsWhole ? whole.Value.Result : early.Value;
+
+    /// <summary>Nests the stock behind the page; ends when all sheets are there.</summary>
+    public Task Nest() => whole.Value;
+
+    private IReadOnlyList<NamedSheet> Make(bool withStock)
+    {
+        using SheetCulture spoken = new(culture);
+        return study.Sheets(withStock);
+    }
 
     /// <summary>The sheets as they print, in the language of their design.</summary>
     public static DrawnSheets Of(Study study) => Of(study, SheetCulture.CultureOf(study.Design));
@@ -67,12 +78,13 @@ internal sealed partial class DrawnSheets
     public string? SvgOf(string id) =>
         pages
             .GetOrAdd(
-                id,
-                each =>
+                // The number of sheets stands on each of them.
+                $"{id} {IsWhole}",
+                _ =>
                     new(() =>
                     {
                         using SheetCulture spoken = new(culture);
-                        return Find(each) is { } named
+                        return Find(id) is { } named
                             ? SvgWriter.Write(named.Sheet.Draw(), SvgOptions.Inline)
                             : null;
                     })
@@ -80,48 +92,144 @@ internal sealed partial class DrawnSheets
             .Value;
 
     /// <summary>
-    /// The views of a sheet, drawn anew at a scale at which their letters can be read on a screen; a sheet without views as it stands,
-    /// without its frame.
+    /// The views of sheets, each to be drawn anew for the room on the screen, so that their letters can be read; the charts of a sheet without
+    /// views, and the rest of it as text. Sheets that the design does not have are left out.
     /// </summary>
-    public IReadOnlyList<ViewPicture> ViewsOf(string id) =>
+    public IReadOnlyList<StageView> ViewsOf(IEnumerable<string> ids) =>
+        StageView.Joined(ids.SelectMany(ViewsOf));
+
+    private IReadOnlyList<StageView> ViewsOf(string id) =>
         views
             .GetOrAdd(
                 id,
-                each =>
-                    new(() =>
-                    {
-                        using SheetCulture spoken = new(culture);
-                        return study.Sheet(each) is { } named ? Draw(named) : [];
-                    })
+                each => new(() => ViewsOf(() => study.Sheet(each) is { } it ? [it] : [], culture))
             )
             .Value;
 
+    private NamedSheet? Find(string id) => Sheets.FirstOrDefault(sheet => sheet.Id == id);
+
     /// <summary>The views of sheets that are no part of a set.</summary>
-    public static IReadOnlyList<ViewPicture> ViewsOf(
+    public static IReadOnlyList<StageView> ViewsOf(
         Func<IEnumerable<NamedSheet>> sheets,
         CultureInfo culture
     )
     {
         using SheetCulture spoken = new(culture);
-        return [.. sheets().SelectMany(Draw)];
+        return [.. sheets().SelectMany(named => ViewsOf(named, culture))];
     }
 
-    private NamedSheet? Find(string id) => Sheets.FirstOrDefault(sheet => sheet.Id == id);
+    private static IEnumerable<StageView> ViewsOf(NamedSheet named, CultureInfo culture)
+    {
+        if (named.Views is { Count: > 0 } drawn)
+        {
+            // What is seen from above comes first.
+            foreach (View view in drawn.OrderBy(each => each.RotationRad != View.NeckUp))
+            {
+                yield return Shown(view.Name, room => Fitted(view with { Label = "" }, room), view);
+            }
 
-    private static ViewPicture[] Draw(NamedSheet named) =>
-        named.Views is { Count: > 0 } each
-            ? [.. each.Select(view => Picture(Fitted(view with { Label = "" }), view.Name, named))]
-            : [Picture(new View([.. named.Sheet.Items]) { Label = "" }, "", named)];
+            yield break;
+        }
+
+        foreach (Plot plot in named.Sheet.Items.OfType<Plot>())
+        {
+            yield return Shown(plot.Heading, room => Alone(plot, room), Alone(plot, new(120, 80)));
+        }
+
+        Block[] rest = [.. named.Sheet.Items.OfType<Block>().Where(block => block is not Plot)];
+        bool isWhole = rest.Length == named.Sheet.Items.Count;
+        yield return new StageView(
+            isWhole ? Plain(named) : WebWords.Of["views.rest"],
+            room => [Text(room)]
+        )
+        {
+            IsText = true,
+        };
+
+        StageView Shown(string name, Func<Size, View> fit, View small) =>
+            new(
+                name,
+                room =>
+                {
+                    using SheetCulture spoken = new(culture);
+                    return
+                    [
+                        Picture(fit(room), name.Length > 0 ? name : Plain(named), small.Heights),
+                    ];
+                }
+            )
+            {
+                Small = new(() =>
+                {
+                    using SheetCulture spoken = new(culture);
+                    return Small(small);
+                }),
+            };
+
+        // As it stands on the sheet where the room is wide enough, else in one column.
+        ViewPicture Text(Size room)
+        {
+            using SheetCulture spoken = new(culture);
+            View page = new([.. named.Sheet.Items]) { Label = "" };
+            bool isColumn =
+                !isWhole
+                || (rest.Length == page.Items.Count && page.Bounds().WidthMm > 1.15 * room.WidthMm);
+            return Picture(
+                isColumn
+                    ? page with
+                    {
+                        Items = Flow.Down(
+                            default,
+                            8,
+                            [.. rest.Select(block => Narrowed(block, room))]
+                        ),
+                    }
+                    : page,
+                Plain(named),
+                1
+            );
+        }
+    }
+
+    private static Block Narrowed(Block block, Size room) =>
+        block.Size.WidthMm <= room.WidthMm - (2 * MarginMm)
+            ? block
+            : block switch
+            {
+                Notes notes => notes with { WidthMm = room.WidthMm - (2 * MarginMm) },
+                Table table => table with { WidthMm = room.WidthMm - (2 * MarginMm) },
+                _ => block,
+            };
+
+    // A sheet's title without the instrument's name, which stands in the title block of the page.
+    public static string Plain(NamedSheet named) => named.Sheet.Title.Title.Split(" · ")[^1];
+
+    // A chart fills its room, but is no higher than wide.
+    private static View Alone(Plot plot, Size room) =>
+        new([
+            plot with
+            {
+                TopLeft = default,
+                Heading = "",
+                Extent = new(
+                    room.WidthMm - (2 * MarginMm),
+                    Math.Min(room.HeightMm, 0.75 * room.WidthMm) - (2 * MarginMm)
+                ),
+            },
+        ])
+        {
+            Label = "",
+        };
 
     // The largest that fits; what is narrower in one direction than another never grows by a smaller scale.
-    private static View Fitted(View view)
+    private static View Fitted(View view, Size room)
     {
         (int low, int high) = (0, Scales.Length - 1);
         while (low < high)
         {
             int middle = (low + high) / 2;
-            Box box = (view with { Scale = Scales[middle] }).Bounds();
-            if (box.WidthMm <= OnScreen.WidthMm && box.HeightMm <= OnScreen.HeightMm)
+            Box box = (view with { Scale = Scales[middle] }).Bounds().Grown(MarginMm);
+            if (box.WidthMm <= room.WidthMm && box.HeightMm <= room.HeightMm)
             {
                 high = middle;
             }
@@ -137,16 +245,40 @@ internal sealed partial class DrawnSheets
         };
     }
 
-    private static ViewPicture Picture(View view, string name, NamedSheet named)
+    // Edges and what is filled, without letters, dimensions and fine lines.
+    private static SmallPicture? Small(View view)
+    {
+        Ink ink = new();
+        ink.Draw(view with { Label = "", Scale = 0.25 }, Placement.Identity);
+        Mark[] marks =
+        [
+            .. ink.Marks()
+                .Where(mark =>
+                    mark
+                        is StrokeMark { Layer: "outline" or "cut" or "detail" or "curve" }
+                            or FillMark { Tone: Tone.Wood }
+                ),
+        ];
+        Box window = marks
+            .OfType<StrokeMark>()
+            .Aggregate(Box.Empty, (box, line) => box.With(line.Shape.Bounds()));
+        return window.IsEmpty
+            ? null
+            : new(
+                SvgWriter.Write(marks, window.Grown(1), view.Name, SvgOptions.Inline),
+                window.WidthMm > Wide * window.HeightMm
+            );
+    }
+
+    private static ViewPicture Picture(View view, string name, double heights)
     {
         Ink ink = new();
         ink.Draw(view, Placement.Identity);
-        Box window = view.Bounds().Grown(3);
-        string title = name.Length > 0 ? name : named.Sheet.Title.Title;
-        string svg = SvgWriter.Write(ink.Marks(), window, title, SvgOptions.Inline);
+        Box window = view.Bounds().Grown(MarginMm);
+        string svg = SvgWriter.Write(ink.Marks(), window, name, SvgOptions.Inline);
         return new ViewPicture(
             name,
-            view.Heights,
+            heights,
             svg[..svg.LastIndexOf("</svg>", StringComparison.Ordinal)],
             Layer().Matches(svg).Select(match => match.Groups[1].Value).ToHashSet(),
             [.. HolesOf(view, window)]

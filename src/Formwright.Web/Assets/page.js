@@ -151,6 +151,7 @@ export function attach(frame, server) {
 
 /** Tells how large a frame is, now and whenever it changes. */
 export function measure(frame, server) {
+    if (!frame) return { stop() {} };
     let size = "";
     const watch = new ResizeObserver(() => {
         const style = getComputedStyle(frame);

@@ -162,7 +162,7 @@ internal sealed partial class DrawnSheets
                 Small = new(() =>
                 {
                     using SheetCulture spoken = new(culture);
-                    return Small(small);
+                    return Small(small, name.Length > 0 ? name : Plain(named));
                 }),
             };
 
@@ -246,7 +246,7 @@ internal sealed partial class DrawnSheets
     }
 
     // Edges and what is filled, without letters, dimensions and fine lines.
-    private static SmallPicture? Small(View view)
+    private static SmallPicture? Small(View view, string name)
     {
         Ink ink = new();
         ink.Draw(view with { Label = "", Scale = 0.25 }, Placement.Identity);
@@ -265,7 +265,7 @@ internal sealed partial class DrawnSheets
         return window.IsEmpty
             ? null
             : new(
-                SvgWriter.Write(marks, window.Grown(1), view.Name, SvgOptions.Inline),
+                SvgWriter.Write(marks, window.Grown(1), name, SvgOptions.Inline),
                 window.WidthMm > Wide * window.HeightMm
             );
     }

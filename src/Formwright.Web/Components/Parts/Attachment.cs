@@ -17,7 +17,9 @@ internal sealed class Attachment<T>(T target, IJSRuntime js) : IAsyncDisposable
     private bool isLetGo;
 
     /// <summary>Ties the frame of the drawing.</summary>
-    public async Task Tie(ElementReference frame)
+    /// <param name="frame">The frame.</param>
+    /// <param name="function">What of the script it is tied to.</param>
+    public async Task Tie(ElementReference frame, string function = "attach")
     {
         try
         {
@@ -27,7 +29,7 @@ internal sealed class Attachment<T>(T target, IJSRuntime js) : IAsyncDisposable
             );
             if (!isLetGo)
             {
-                attached = await module.InvokeAsync<IJSObjectReference>("attach", frame, self);
+                attached = await module.InvokeAsync<IJSObjectReference>(function, frame, self);
             }
 
             if (isLetGo)

@@ -125,7 +125,7 @@ public static partial class Lengths
     // A sign, then a whole number and a fraction, or a fraction, or a decimal number; then a unit. Finite for any 64 characters.
     [GeneratedRegex(
         """^\s*(?<sign>[-+−]?)\s*(?:(?<number>[0-9]+)(?:\s+|-|\s*\+\s*)(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<top>[0-9]+)\s*[/⁄]\s*(?<bottom>[0-9]+)|(?<number>[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+))\s*(?<unit>\p{L}+|["″”])?\.?\s*\z""",
-        RegexOptions.CultureInvariant | RegexOptions.NonBacktracking
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture
     )]
     private static partial Regex Pattern();
 }

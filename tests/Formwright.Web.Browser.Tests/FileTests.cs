@@ -65,7 +65,7 @@ public sealed class FileTests(Browser browser)
         IPage page = await context.NewPageAsync();
         await page.OpenAsync(shop.Address);
         await page.Locator("[data-model='dunlin']").ClickAsync();
-        await page.WaitForURLAsync("**/d/Dunlin/outline");
+        await page.AtAsync("/d/Dunlin/outline");
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("342");
         await page.OpenAsync(shop.Address);
         ILocator made = page.Locator("[data-design='Dunlin']");

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace Formwright.Web.Browser.Tests;
@@ -17,6 +18,10 @@ internal static class Looking
             "() => (document.querySelector('[data-live=yes]') && (!document.querySelector('svg[data-drawing]') || document.querySelector('[data-sized]'))"
                 + " || document.querySelector('.plain')) && !document.querySelector('.pending.wide')"
         );
+
+    /// <summary>Waits for an address that ends so. A wait for a navigation can miss one inside the page that is over at once.</summary>
+    public static Task AtAsync(this IPage page, string end) =>
+        Assertions.Expect(page).ToHaveURLAsync(new Regex(Regex.Escape(end) + "$"));
 
     public static ILocator Field(this IPage page, string key) => page.Locator($"[id='f-{key}']");
 

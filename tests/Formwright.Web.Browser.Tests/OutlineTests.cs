@@ -92,7 +92,7 @@ public sealed class OutlineTests(Browser browser)
             .SetInputFilesAsync(
                 Repository.PathOf("tests", "Formwright.Trace.Tests", "files", "outline-2000.dxf")
             );
-        await page.WaitForURLAsync("**/outline");
+        await page.AtAsync("/outline");
         await page.LiveAsync();
         await Expect(page.Locator("path.overlay")).ToBeAttachedAsync();
         await Expect(page.Locator("[data-figure='overlay-largest']")).ToBeVisibleAsync();

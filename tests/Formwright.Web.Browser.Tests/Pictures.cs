@@ -92,7 +92,7 @@ public sealed class Pictures(Browser browser)
         IPage page = await context.NewPageAsync();
         await page.OpenAsync(shop.Address);
         await page.Locator("[data-model='heron']").ClickAsync();
-        await page.WaitForURLAsync("**/d/Heron/outline");
+        await page.AtAsync("/d/Heron/outline");
         await page.WaitForTimeoutAsync(2500);
         await PictureAsync(page, "walk-1-new");
         await page.DragAsync("lower_bout", "uy", 7, 0);

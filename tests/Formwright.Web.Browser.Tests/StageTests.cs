@@ -81,7 +81,7 @@ public sealed class StageTests(Browser browser)
             }
             """
         );
-        await Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/action$"));
+        await page.AtAsync("/action");
         await page.SetAsync("neck.ramp", "2");
         await browser.Shop.FileSaysAsync(open.Name, "ramp = 2");
         Assert.True(await page.EvaluateAsync<bool>("() => window.kept === true"));

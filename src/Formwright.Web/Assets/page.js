@@ -6,7 +6,7 @@ export function attach(frame, server) {
     // The drawing may have gone from the page while this was on its way.
     if (!frame) return { stop() {} };
     const drawing = () => frame.querySelector("svg[data-drawing]");
-    const ghost = () => frame.querySelector("[data-ghost]");
+    const ghost = frame.querySelector("[data-ghost]");
     const stopping = new AbortController();
     const on = { signal: stopping.signal };
     let held = null;
@@ -45,11 +45,15 @@ export function attach(frame, server) {
     const drag = sender(m => server.invokeMethodAsync("Drag", m.handle, m.axis, m.u, m.y, m.gesture));
     const nudge = sender(m => server.invokeMethodAsync("Nudge", m.handle, m.axis, m.along, m.across, m.shift));
 
-    function place(event) {
+    // Where the drawing lies on the screen. Asked while the drawing changes it costs a layout of the page, so a drag asks once.
+    function lie() {
         const svg = drawing();
         const box = svg.getBoundingClientRect();
-        const ratio = svg.viewBox.baseVal.width / box.width;
-        return { x: (event.clientX - box.left) * ratio, y: (event.clientY - box.top) * ratio };
+        return { left: box.left, top: box.top, ratio: svg.viewBox.baseVal.width / box.width };
+    }
+
+    function place(event, at) {
+        return { x: (event.clientX - at.left) * at.ratio, y: (event.clientY - at.top) * at.ratio };
     }
 
     frame.addEventListener("pointerdown", event => {
@@ -58,9 +62,11 @@ export function attach(frame, server) {
         event.preventDefault();
         handle.focus({ preventScroll: true });
         frame.setPointerCapture(event.pointerId);
-        const at = place(event);
+        const lies = lie();
+        const at = place(event, lies);
         const svg = drawing();
         held = {
+            lies,
             handle: handle.dataset.handle,
             axis: handle.dataset.axis,
             gesture: `${Date.now()}-${++gestures}`,
@@ -79,14 +85,14 @@ export function attach(frame, server) {
         return twin ? +twin.dataset.x : 0;
     }
 
+    // A layer of its own: the hand's mark moves without the drawing being painted again.
     function show(x, y) {
-        ghost().setAttribute("cx", x);
-        ghost().setAttribute("cy", y);
+        ghost.style.transform = `translate(${x / held.lies.ratio}px, ${y / held.lies.ratio}px)`;
     }
 
     frame.addEventListener("pointermove", event => {
         if (!held) { probe(event); return; }
-        const at = place(event);
+        const at = place(event, held.lies);
         const x = held.axis === "u" ? held.x : at.x + held.offX;
         const y = held.axis === "r" ? held.y : at.y + held.offY;
         show(x, y);
@@ -96,13 +102,12 @@ export function attach(frame, server) {
         drag(held.last);
     }, on);
 
-    async function release() {
+    function release() {
         if (!held) return;
         const last = held.last;
         held = null;
         frame.classList.remove("holding");
-        if (last) await drag(last);
-        show(-50, -50);
+        if (last) drag(last);
     }
     frame.addEventListener("pointerup", release, on);
     frame.addEventListener("pointercancel", release, on);
@@ -123,7 +128,7 @@ export function attach(frame, server) {
         const svg = drawing();
         const text = svg?.dataset.probe;
         if (!text) return;
-        const at = place(event);
+        const at = place(event, lie());
         const onPlot = at.x >= +svg.dataset.plot;
         let best = null;
         let least = onPlot ? 40 : 26;

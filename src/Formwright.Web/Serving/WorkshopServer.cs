@@ -51,7 +51,7 @@ public static class WorkshopServer
     {
         ArgumentNullException.ThrowIfNull(options);
         DesignFolder folder = new(options.Folder);
-        WebApplicationBuilder builder = WebApplication.CreateBuilder(
+        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions
             {
                 ContentRootPath = AppContext.BaseDirectory,
@@ -77,6 +77,8 @@ public static class WorkshopServer
         builder
             .Logging.ClearProviders()
             .SetMinimumLevel(LogLevel.Error)
+            // A tablet that still has the cookie of an earlier start gets a new one: no fault.
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None)
             .AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Error);
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddAntiforgery();

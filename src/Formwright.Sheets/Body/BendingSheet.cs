@@ -24,7 +24,6 @@ internal static class BendingSheet
             [view],
             [
                 Bends(guitar, body.Ribs),
-                new Notes(SheetsWords.Of["bending.form"], [], 168),
                 .. Layout.Split(Form(body.Ribs), 3, 48),
                 new Cautions(
                     [SheetsWords.Of["caution.hot-bending"], SheetsWords.Of["caution.dust"]],
@@ -117,7 +116,7 @@ internal static class BendingSheet
         }
 
         return new Table(
-            "",
+            SheetsWords.Of["bending.form"],
             [
                 new Column(SheetsWords.Of["column.from-tail"], Align.Right, 20),
                 new Column(SheetsWords.Of["column.radius"], Align.Right, 20),

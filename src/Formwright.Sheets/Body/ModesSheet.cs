@@ -10,23 +10,19 @@ namespace Formwright.Sheets.Body;
 /// <summary>Pictures of the lowest modes of the soundboard, and the air of the box.</summary>
 internal static class ModesSheet
 {
-    private const double Scale = 0.1;
     private const double AcrossMm = 9;
     private const double DownMm = 7;
     private const double ColumnMm = 126;
     private const int Columns = 5;
+    private static readonly double[] Scales = [0.2, 1 / 7.5, 0.1];
 
     public static NamedSheet Of(Guitar guitar, PlateTones tones)
     {
-        View[] views = [.. tones.Modes.Select((mode, i) => Picture(guitar, mode, i + 1))];
+        (View[] views, Paper paper) = Fitted(guitar, tones);
         double width = views.Max(view => view.Bounds().WidthMm) + AcrossMm;
         double height = views.Max(view => view.Bounds().HeightMm) + DownMm;
-        int rows = (views.Length + Columns - 1) / Columns;
         Block[] blocks = [Table(tones), Air(tones), About(tones)];
-        Sheet sheet = new(
-            Titles.Of(guitar, "sheet.modes", "document.check"),
-            Composing.Lying(new Size((Columns * width) + ColumnMm, rows * height))
-        );
+        Sheet sheet = new(Titles.Of(guitar, "sheet.modes", "document.check"), paper);
         Box area = sheet.Area;
         width = Math.Max(width, (area.WidthMm - ColumnMm) / Columns);
         for (int i = 0; i < views.Length; i++)
@@ -51,7 +47,34 @@ internal static class ModesSheet
         );
     }
 
-    private static View Picture(Guitar guitar, PlateMode mode, int number)
+    // On the smallest paper, as large as it holds; the smallest scale on whatever holds that.
+    private static (View[] Views, Paper Paper) Fitted(Guitar guitar, PlateTones tones)
+    {
+        View[] views = [];
+        Size need = default;
+        foreach (Paper paper in (Paper[])[Paper.A3, Paper.A2])
+        {
+            Box area = new Sheet(TitleBlock.Empty, paper.Turned()).Area;
+            foreach (double scale in Scales)
+            {
+                views = [.. tones.Modes.Select((mode, i) => Picture(guitar, mode, i + 1, scale))];
+                int rows = (views.Length + Columns - 1) / Columns;
+                Box one = views[0].Bounds();
+                need = new(
+                    (Columns * (one.WidthMm + AcrossMm)) + ColumnMm,
+                    (rows * (one.HeightMm + DownMm)) - DownMm
+                );
+                if (need.WidthMm <= area.WidthMm && need.HeightMm <= area.HeightMm)
+                {
+                    return (views, paper.Turned());
+                }
+            }
+        }
+
+        return (views, Composing.Lying(need));
+    }
+
+    private static View Picture(Guitar guitar, PlateMode mode, int number, double scale)
     {
         // The sign of a mode is nobody's choice: the bridge's side that moves more goes up.
         bool flip = mode.SweptMm2 < 0;
@@ -64,7 +87,7 @@ internal static class ModesSheet
         )
         {
             RotationRad = View.NeckUp,
-            Scale = Scale,
+            Scale = scale,
             Label = string.Create(
                 CultureInfo.CurrentCulture,
                 $"{number} · {mode.FrequencyHz:0} Hz"

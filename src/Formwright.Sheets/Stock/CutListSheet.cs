@@ -23,21 +23,30 @@ internal static class CutListSheet
             ),
         ];
         Table parts = Parts(plan);
-        double height = Math.Max(
-            parts.Size.HeightMm,
-            right.Sum(block => block.Size.HeightMm) + (Composing.BlockGapMm * (right.Length - 1))
-        );
+        // What would make the right column the taller one goes under the parts.
+        int moved = Enumerable.Range(0, right.Length).MinBy(last => Tallest(last));
+        double height = Tallest(moved);
         Sheet sheet = new(title, Paper.Holding(new Size((2 * HalfMm) + GapMm, height)));
         Point corner = new(sheet.Area.LeftMm, sheet.Area.TopMm);
         return new NamedSheet(
             "cut-list",
             sheet
-                .Add(Flow.Down(corner, Composing.BlockGapMm, parts))
+                .Add(Flow.Down(corner, Composing.BlockGapMm, [parts, .. right[^moved..]]))
                 .Add(
-                    Flow.Down(corner + new Vector(HalfMm + GapMm, 0), Composing.BlockGapMm, right)
+                    Flow.Down(
+                        corner + new Vector(HalfMm + GapMm, 0),
+                        Composing.BlockGapMm,
+                        right[..^moved]
+                    )
                 ),
             IsTiled: false
         );
+
+        double Tallest(int last) =>
+            Math.Max(Stack([parts, .. right[^last..]]), Stack(right[..^last]));
+
+        static double Stack(Block[] blocks) =>
+            blocks.Sum(block => block.Size.HeightMm) + (Composing.BlockGapMm * (blocks.Length - 1));
     }
 
     private static Table Parts(StockPlan plan) =>

@@ -28,18 +28,22 @@ internal static class Scripts
         }
         """;
 
+    /// <summary>When the page was first painted with its letters, ms since 1970.</summary>
+    public const string Painted = """
+        () => performance.timeOrigin + performance.getEntriesByName("first-contentful-paint")[0].startTime
+        """;
+
     /// <summary>Clicks the stage of a number and waits for its fields and its drawing.</summary>
     public const string ChangeStage = """
         i => new Promise(done => {
             const link = document.querySelectorAll(".stages a")[i];
             const name = link.querySelector(".name").textContent;
-            if (link.getAttribute("aria-current") === "page") { done([0, 0]); return; }
             const start = performance.now();
             let shown = 0;
             const look = () => {
                 const now = performance.now() - start;
                 if (!shown && document.querySelector("main").getAttribute("aria-label") === name && document.querySelector(".schedules section")) shown = now;
-                if (shown && document.querySelector("main svg") && !document.querySelector(".pending.wide")) { done([shown, now]); return; }
+                if (shown && document.querySelector("main svg, main .second.wide") && !document.querySelector(".pending.wide, .pending-drawing")) { done([shown, now]); return; }
                 if (now > 60000) { done([shown || now, now]); return; }
                 requestAnimationFrame(look);
             };

@@ -85,4 +85,27 @@ public sealed class FileTests(Browser browser)
         await Expect(named).ToHaveCountAsync(0);
         Assert.Single(Directory.GetFiles(Path.Combine(shop.Folder, ".bin")));
     }
+
+    [Fact]
+    public async Task AButtonThatIsPressedTooEarlyAnswersLater()
+    {
+        await using Workshop shop = new();
+        await shop.StartAsync();
+        await using IBrowserContext context = await browser.ContextAsync(address: shop.Address);
+        IPage page = await context.NewPageAsync();
+        await page.AddInitScriptAsync(
+            """
+            document.addEventListener("DOMContentLoaded", () => {
+                const button = document.querySelector("[data-model='dunlin']");
+                if (!button) return;
+                window.wasUp = !!document.querySelector("[data-live=yes]");
+                button.click();
+            });
+            """
+        );
+        await page.GotoAsync(shop.Address);
+        await page.AtAsync("/d/Dunlin/outline");
+        Assert.False(await page.EvaluateAsync<bool>("() => window.wasUp"));
+        Assert.Single(Directory.GetFiles(shop.Folder));
+    }
 }

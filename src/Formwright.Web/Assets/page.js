@@ -219,6 +219,21 @@ if (!globalThis.formwright) {
     document.addEventListener("focusin", light(true));
     document.addEventListener("focusout", light(false));
 
+    // A button that is pressed before the line to the server is up answers as soon as it is: the last one, once.
+    const isUp = () => document.querySelector("[data-live=yes]");
+    const buttons = () => [...document.querySelectorAll("button")];
+    let early = null;
+    document.addEventListener("click", event => {
+        const button = event.target.closest?.("button");
+        if (button && !isUp()) early = { at: buttons().indexOf(button), says: button.textContent };
+    }, true);
+    new MutationObserver((_, waiting) => {
+        if (!isUp()) return;
+        waiting.disconnect();
+        const same = early && buttons()[early.at];
+        if (same?.textContent === early?.says) same?.click();
+    }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-live"] });
+
     let edited = null;
     document.addEventListener("input", event => { edited = event.target; });
     document.addEventListener("change", () => { edited = null; });

@@ -5,7 +5,6 @@ using Formwright.Instrument;
 using Formwright.Jigs.Parts;
 using Formwright.Sheets.Cutting;
 using Formwright.Testing;
-using Formwright.Writers;
 using Xunit;
 
 namespace Formwright.Packs.Tests;
@@ -22,53 +21,16 @@ public sealed class CutFileTests
         Study study = Study.Of(
             DesignText.Load(Repository.PathOf("examples", $"{model}.toml")).Design!
         );
-        Dictionary<string, Part> parts = [];
-        foreach (Part part in study.Tooling!.Parts)
+        IReadOnlyList<(Part Part, JsonElement File)> files = CutFiles.Read(study.Tooling!.Parts);
+        foreach ((Part part, JsonElement file) in files)
         {
-            string path = Tools.TempFile(".dxf");
-            File.WriteAllText(path, DxfWriter.Write(CutParts.Of(part)));
-            parts[path] = part;
-        }
-
-        string script = Repository.PathOf("tests", "Formwright.Packs.Tests", "read_dxf.py");
-        using JsonDocument read = JsonDocument.Parse(
-            Tools.Run("/usr/bin/python3", [script, .. parts.Keys])
-        );
-        foreach ((string path, Part part) in parts)
-        {
-            JsonElement file = read.RootElement.GetProperty(path);
-            Assert.Empty(file.GetProperty("errors").EnumerateArray());
             Assert.Equal(4, file.GetProperty("units").GetInt32());
-            CheckAreas(file, part);
+            // Coordinates are written to a rounding that moves an edge by far less than 1e-4 mm over some 3 m.
+            CutFiles.CheckAreas(part, file, toleranceMm2: 0.3);
             CheckHoles(file, part);
         }
 
-        CheckAgainstTheChain(read, parts, study.Guitar!);
-    }
-
-    private static void CheckAreas(JsonElement file, Part part)
-    {
-        double[] expected =
-        [
-            .. part
-                .Insides.Concat(part.Pockets.Select(pocket => pocket.Edge))
-                .Append(part.Outside)
-                .Select(edge => ArcPaths.AreaMm2(edge))
-                .Order(),
-        ];
-        double[] found =
-        [
-            .. file.GetProperty("areas")
-                .EnumerateArray()
-                .Select(area => area[2].GetDouble())
-                .Order(),
-        ];
-        Assert.Equal(expected.Length, found.Length);
-        for (int i = 0; i < found.Length; i++)
-        {
-            // Coordinates are written to a rounding that moves an edge by far less than 1e-4 mm over some 3 m.
-            Assert.Equal(expected[i], found[i], 0.3);
-        }
+        CheckAgainstTheChain(files, study.Guitar!);
     }
 
     private static void CheckHoles(JsonElement file, Part part)
@@ -90,17 +52,13 @@ public sealed class CutFileTests
 
     // The full template's outer edge encloses the area that the exact chain does: 0.01 mm all round is the arcs' tolerance.
     private static void CheckAgainstTheChain(
-        JsonDocument read,
-        Dictionary<string, Part> parts,
+        IEnumerable<(Part Part, JsonElement File)> files,
         Guitar guitar
     )
     {
-        string full = parts.Single(pair => pair.Value.Id == "template-full").Key;
-        double area = read
-            .RootElement.GetProperty(full)
-            .GetProperty("areas")
-            .EnumerateArray()
-            .Max(a => a[2].GetDouble());
+        double area = CutFiles
+            .AreasMm2(files.Single(each => each.Part.Id == "template-full").File)
+            .Max();
         Assert.Equal(guitar.Outline.AreaMm2, area, 0.01 * 2 * guitar.Outline.HalfPerimeterMm);
     }
 }

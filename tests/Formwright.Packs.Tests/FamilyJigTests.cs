@@ -3,9 +3,7 @@ using Formwright.Design;
 using Formwright.Instrument;
 using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Parts;
-using Formwright.Sheets.Cutting;
 using Formwright.Testing;
-using Formwright.Writers;
 using Xunit;
 
 namespace Formwright.Packs.Tests;
@@ -80,39 +78,9 @@ public sealed class FamilyJigTests
     [Fact]
     public void Its_cut_files_read_without_an_error_and_have_their_areas()
     {
-        Dictionary<string, Part> parts = [];
-        foreach (Part part in Family.Value.Plan.Parts)
+        foreach ((Part part, JsonElement file) in CutFiles.Read(Family.Value.Plan.Parts))
         {
-            string path = Tools.TempFile(".dxf");
-            File.WriteAllText(path, DxfWriter.Write(CutParts.Of(part)));
-            parts[path] = part;
-        }
-
-        string script = Repository.PathOf("tests", "Formwright.Packs.Tests", "read_dxf.py");
-        using JsonDocument read = JsonDocument.Parse(
-            Tools.Run("/usr/bin/python3", [script, .. parts.Keys])
-        );
-        foreach ((string path, Part part) in parts)
-        {
-            JsonElement file = read.RootElement.GetProperty(path);
-            Assert.Empty(file.GetProperty("errors").EnumerateArray());
-            double[] expected =
-            [
-                .. part
-                    .Insides.Concat(part.Pockets.Select(pocket => pocket.Edge))
-                    .Append(part.Outside)
-                    .Select(ArcPaths.AreaMm2)
-                    .Order(),
-            ];
-            double[] found =
-            [
-                .. file.GetProperty("areas")
-                    .EnumerateArray()
-                    .Select(each => each[2].GetDouble())
-                    .Order(),
-            ];
-            Assert.Equal(expected.Length, found.Length);
-            Assert.All(expected.Zip(found), pair => Assert.Equal(pair.First, pair.Second, 0.05));
+            CutFiles.CheckAreas(part, file, toleranceMm2: 0.05);
         }
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Formwright.Design;
 using Formwright.Drawing;
 using Formwright.Instrument;
@@ -29,23 +28,7 @@ public sealed class ActionSheetTests
     [MemberData(nameof(Cases))]
     public void No_sheet_of_neck_and_action_has_a_flaw(string model, string language, string change)
     {
-        CultureInfo before = CultureInfo.CurrentUICulture;
-        try
-        {
-            CultureInfo.CurrentUICulture = new CultureInfo(language);
-            string[] flaws =
-            [
-                .. Sheets(model, change)
-                    .SelectMany(named =>
-                        SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                    ),
-            ];
-            Assert.Empty(flaws);
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = before;
-        }
+        Flaws.NoneIn(language, () => Sheets(model, change));
     }
 
     [Fact]

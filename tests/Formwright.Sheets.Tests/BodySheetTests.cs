@@ -1,4 +1,3 @@
-using System.Globalization;
 using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Drawing;
@@ -49,23 +48,7 @@ public sealed class BodySheetTests
     [MemberData(nameof(Cases))]
     public void No_sheet_of_the_body_has_a_flaw(string model, string language, string more)
     {
-        CultureInfo before = CultureInfo.CurrentUICulture;
-        try
-        {
-            CultureInfo.CurrentUICulture = new CultureInfo(language);
-            string[] flaws =
-            [
-                .. Sheets(model, more)
-                    .SelectMany(named =>
-                        SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                    ),
-            ];
-            Assert.Empty(flaws);
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = before;
-        }
+        Flaws.NoneIn(language, () => Sheets(model, more));
     }
 
     [Fact]

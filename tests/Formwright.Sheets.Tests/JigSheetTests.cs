@@ -1,4 +1,3 @@
-using System.Globalization;
 using Formwright.Design;
 using Formwright.Drawing;
 using Formwright.Instrument;
@@ -17,22 +16,8 @@ public sealed class JigSheetTests
     [InlineData("es", "heron", "dunlin", "plover")]
     public void No_sheet_has_a_flaw(string language, params string[] models)
     {
-        CultureInfo before = CultureInfo.CurrentUICulture;
-        try
-        {
-            CultureInfo.CurrentUICulture = new CultureInfo(language);
-            IReadOnlyList<NamedSheet> sheets = JigSheets.Numbered(Plan(models));
-            Assert.Equal(2 + models.Length, sheets.Count);
-            Assert.Empty(
-                sheets.SelectMany(named =>
-                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                )
-            );
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = before;
-        }
+        NamedSheet[] sheets = Flaws.NoneIn(language, () => JigSheets.Numbered(Plan(models)));
+        Assert.Equal(2 + models.Length, sheets.Length);
     }
 
     [Fact]

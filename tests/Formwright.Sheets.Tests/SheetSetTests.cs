@@ -1,4 +1,3 @@
-using System.Globalization;
 using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Drawing;
@@ -27,24 +26,8 @@ public sealed class SheetSetTests
     [MemberData(nameof(ModelsAndLanguages))]
     public void No_sheet_has_a_flaw(string model, string language)
     {
-        CultureInfo before = CultureInfo.CurrentUICulture;
-        try
-        {
-            CultureInfo.CurrentUICulture = new CultureInfo(language);
-            IReadOnlyList<NamedSheet> sheets = Sheets(model);
-            Assert.Equal(sheets.Count, sheets.Select(sheet => sheet.Id).Distinct().Count());
-            string[] flaws =
-            [
-                .. sheets.SelectMany(named =>
-                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                ),
-            ];
-            Assert.Empty(flaws);
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = before;
-        }
+        NamedSheet[] sheets = Flaws.NoneIn(language, () => Sheets(model));
+        Assert.Equal(sheets.Length, sheets.Select(sheet => sheet.Id).Distinct().Count());
     }
 
     [Theory]
@@ -52,26 +35,15 @@ public sealed class SheetSetTests
     [InlineData("plywood-overlay", "es")]
     public void No_sheet_of_an_overlaid_board_has_a_flaw(string method, string language)
     {
-        CultureInfo before = CultureInfo.CurrentUICulture;
-        try
-        {
-            CultureInfo.CurrentUICulture = new CultureInfo(language);
-            string text = File.ReadAllText(Repository.PathOf("examples", "heron.toml"));
-            text = DesignEdit.Set(text, "workboard.relief", $"\"{method}\"");
-            InstrumentDesign design = DesignText.Parse(text, "heron.toml").Design!;
-            IReadOnlyList<NamedSheet> sheets = Sheets(Instrument.Guitar.Build(design).Guitar!);
-            string[] own = ["workboard", "overlay", "support-blocks", "gaps"];
-            Assert.Equal(own.Length, sheets.Count(named => own.Contains(named.Id)));
-            Assert.Empty(
-                sheets.SelectMany(named =>
-                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                )
-            );
-        }
-        finally
-        {
-            CultureInfo.CurrentUICulture = before;
-        }
+        string text = File.ReadAllText(Repository.PathOf("examples", "heron.toml"));
+        text = DesignEdit.Set(text, "workboard.relief", $"\"{method}\"");
+        InstrumentDesign design = DesignText.Parse(text, "heron.toml").Design!;
+        NamedSheet[] sheets = Flaws.NoneIn(
+            language,
+            () => Sheets(Instrument.Guitar.Build(design).Guitar!)
+        );
+        string[] own = ["workboard", "overlay", "support-blocks", "gaps"];
+        Assert.Equal(own.Length, sheets.Count(named => own.Contains(named.Id)));
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Formwright.Design;
-using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Instrument.Action;
 using Formwright.Jigs.BoardChecks;
@@ -32,11 +31,7 @@ public sealed class ShimSheetTests
             CultureInfo.CurrentUICulture = new CultureInfo(language);
             IReadOnlyList<NamedSheet> sheets = SheetsOf(measured);
             Assert.Equal(expected, string.Join(',', sheets.Select(sheet => sheet.Id)));
-            Assert.Empty(
-                sheets.SelectMany(named =>
-                    SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}")
-                )
-            );
+            Assert.Empty(Flaws.Of(sheets));
         }
         finally
         {

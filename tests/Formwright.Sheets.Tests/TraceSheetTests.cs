@@ -38,7 +38,7 @@ public sealed class TraceSheetTests
             },
             sheets.Select(named => named.Id)
         );
-        Assert.Empty(sheets.SelectMany(Flaws));
+        Assert.Empty(Flaws.Of(sheets));
     }
 
     [Theory]
@@ -59,7 +59,7 @@ public sealed class TraceSheetTests
             OutlineComparison.Of(first, second)
         );
         Assert.Equal(["compare", "curvature"], sheets.Select(named => named.Id));
-        Assert.Empty(sheets.SelectMany(Flaws));
+        Assert.Empty(Flaws.Of(sheets));
         Assert.True(sheets[0].IsTiled);
     }
 
@@ -78,9 +78,6 @@ public sealed class TraceSheetTests
         Assert.Equal(trace.Fair.BodyLengthMm, outline.HeightMm, 0.02);
         Assert.Equal(2 * trace.Fair.Half.Box.Max.Y, outline.WidthMm, 0.02);
     }
-
-    private static IEnumerable<string> Flaws(NamedSheet named) =>
-        SheetAudit.Of(named.Sheet).Select(flaw => $"{named.Id}: {flaw}");
 
     private static TraceResult Traced(int bumps)
     {

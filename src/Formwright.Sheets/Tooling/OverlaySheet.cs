@@ -12,49 +12,28 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>An overlay and the packing under the neck at full size, as they lie on the board, face up.</summary>
 internal static class OverlaySheet
 {
-    private const double ColumnMm = 250;
-
     public static NamedSheet Of(Guitar guitar, WorkboardPlan plan)
     {
         Part[] flat = [.. plan.Parts.Where(part => part.Id is "overlay" or "packing")];
-        View view = new(
+        return ReliefFrame.Of(
+            "overlay",
+            guitar,
+            plan,
             [.. flat.SelectMany(Items), .. Marks(guitar), .. Room(guitar, plan)],
-            ViewFrame.Workboard
-        )
-        {
-            RotationRad = View.NeckUp,
-        };
-        Sheet sheet = Composing.WithColumn(
-            Titles.Of(guitar, "sheet.overlay"),
-            view,
             PartTable(plan),
-            ReliefSections.Clearances(plan, ColumnMm),
-            new Notes(
-                SheetsWords.Of["overlay.how"],
-                [
-                    SheetsWords.Of["overlay.how-1"],
-                    SheetsWords.Of.Format("overlay.how-2", plan.RampMm, guitar.JoinMm),
-                    .. plan.Relief.Method == ReliefMethod.CorkOverlay
-                        ? [SheetsWords.Of["overlay.how-2-cork"]]
-                        : Array.Empty<string>(),
-                    SheetsWords.Of["overlay.how-3"],
-                    SheetsWords.Of.Format("overlay.how-4", plan.Relief.ClearanceMm),
-                    .. plan.BraceEnds.All(end => end.IsHeld)
-                        ? Array.Empty<string>()
-                        : [SheetsWords.Of["overlay.how-5"]],
-                ],
-                ColumnMm
-            )
-            {
-                Numbered = true,
-                Style = TextStyle.Body.Larger,
-            },
-            new Cautions(
-                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
-                ColumnMm
-            )
+            [
+                SheetsWords.Of["overlay.how-1"],
+                SheetsWords.Of.Format("overlay.how-2", plan.RampMm, guitar.JoinMm),
+                .. plan.Relief.Method == ReliefMethod.CorkOverlay
+                    ? [SheetsWords.Of["overlay.how-2-cork"]]
+                    : Array.Empty<string>(),
+                SheetsWords.Of["overlay.how-3"],
+                SheetsWords.Of.Format("overlay.how-4", plan.Relief.ClearanceMm),
+                .. plan.BraceEnds.All(end => end.IsHeld)
+                    ? Array.Empty<string>()
+                    : [SheetsWords.Of["overlay.how-5"]],
+            ]
         );
-        return new NamedSheet("overlay", sheet, IsTiled: true);
     }
 
     private static IEnumerable<Item> Items(Part part) => PartItems.Of(part, withWords: false);
@@ -130,29 +109,21 @@ internal static class OverlaySheet
         ];
         foreach (Contour contour in Fields.Contours.Of(relief.Dome, levels, 0.02))
         {
-            Point[] points = [.. contour.Points.Select(p => new Point(p.X + join, -p.Y))];
-            yield return new Line(Shape.Polyline(points, contour.IsClosed), LineStyle.Contour);
-            yield return new Label(
-                Figures.Fixed(relief.DeepestMm - contour.HeightMm, 1),
-                points.MaxBy(p => p.Y)
+            foreach (
+                Item item in ReliefFrame.Contour(contour, join, relief.DeepestMm - contour.HeightMm)
             )
             {
-                Align = Align.Centre,
-                Rise = Rise.Middle,
-                Clear = true,
-                Degrees = 90,
-            };
+                yield return item;
+            }
         }
 
         if (dome > 0)
         {
             Point top = new(relief.Deepest.X + join, -relief.Deepest.Y);
-            yield return new Cross(top, 3);
-            yield return new Label(Figures.Fixed(relief.ClearanceMm, 2), top)
+            foreach (Item item in ReliefFrame.Deepest(top, relief.ClearanceMm))
             {
-                ShiftMm = new(4, 2),
-                Clear = true,
-            };
+                yield return item;
+            }
         }
 
         foreach (BraceEndGap end in plan.BraceEnds.Where(end => !end.IsHeld))
@@ -184,7 +155,7 @@ internal static class OverlaySheet
             ]
         )
         {
-            WidthMm = ColumnMm,
+            WidthMm = ReliefFrame.ColumnMm,
             Style = TextStyle.Body.Larger,
         };
 }

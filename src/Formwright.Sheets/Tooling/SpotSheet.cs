@@ -8,39 +8,19 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>The holes to drill into a carved board before it is hollowed: their places at full size, and a table of their depths.</summary>
 internal static class SpotSheet
 {
-    private const double ColumnMm = 210;
-
-    public static NamedSheet Of(Guitar guitar, WorkboardPlan plan)
-    {
-        View view = new([.. Items(guitar, plan)], ViewFrame.Workboard)
-        {
-            RotationRad = View.NeckUp,
-        };
-        Sheet sheet = Composing.WithColumn(
-            Titles.Of(guitar, "sheet.spots"),
-            view,
+    public static NamedSheet Of(Guitar guitar, WorkboardPlan plan) =>
+        ReliefFrame.Of(
+            "spots",
+            guitar,
+            plan,
+            [.. Items(guitar, plan)],
             Depths(plan),
-            ReliefSections.Clearances(plan, ColumnMm),
-            new Notes(
-                SheetsWords.Of["spots.how"],
-                [
-                    SheetsWords.Of.Format("spots.how-1", guitar.Design.Workboard.SpotDiameterMm),
-                    SheetsWords.Of["spots.how-2"],
-                    SheetsWords.Of["spots.how-3"],
-                ],
-                ColumnMm
-            )
-            {
-                Numbered = true,
-                Style = TextStyle.Body.Larger,
-            },
-            new Cautions(
-                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
-                ColumnMm
-            )
+            [
+                SheetsWords.Of.Format("spots.how-1", guitar.Design.Workboard.SpotDiameterMm),
+                SheetsWords.Of["spots.how-2"],
+                SheetsWords.Of["spots.how-3"],
+            ]
         );
-        return new NamedSheet("spots", sheet, IsTiled: true);
-    }
 
     private static IEnumerable<Item> Items(Guitar guitar, WorkboardPlan plan)
     {
@@ -122,7 +102,7 @@ internal static class SpotSheet
             ]
         )
         {
-            WidthMm = ColumnMm,
+            WidthMm = ReliefFrame.ColumnMm,
             Style = TextStyle.Body.Larger,
         };
     }

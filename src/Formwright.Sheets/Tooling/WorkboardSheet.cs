@@ -183,24 +183,17 @@ internal static class WorkboardSheet
         double[] levels = [.. Enumerable.Range(1, Math.Max(0, count)).Select(i => i * step)];
         foreach (Contour contour in Fields.Contours.Of(plan.Relief.Shape, levels, 0.02))
         {
-            Point[] points = [.. contour.Points.Select(p => new Point(p.X + join, -p.Y))];
-            yield return new Line(Shape.Polyline(points, contour.IsClosed), LineStyle.Contour);
-            yield return new Label(Figures.Fixed(contour.HeightMm, 1), points.MaxBy(p => p.Y))
+            foreach (Item item in ReliefFrame.Contour(contour, join, contour.HeightMm))
             {
-                Align = Align.Centre,
-                Rise = Rise.Middle,
-                Clear = true,
-                Degrees = 90,
-            };
+                yield return item;
+            }
         }
 
         Point deepest = new(plan.Relief.Deepest.X + join, -plan.Relief.Deepest.Y);
-        yield return new Cross(deepest, 3);
-        yield return new Label(Figures.Fixed(plan.Relief.DeepestMm, 2), deepest)
+        foreach (Item item in ReliefFrame.Deepest(deepest, plan.Relief.DeepestMm))
         {
-            ShiftMm = new(4, 2),
-            Clear = true,
-        };
+            yield return item;
+        }
     }
 
     private static IEnumerable<Item> Body(Guitar guitar, double join)

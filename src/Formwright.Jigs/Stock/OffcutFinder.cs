@@ -77,19 +77,22 @@ internal static class OffcutFinder
                 // Rows of the outline need not stand on rows of squares: they touch one or two.
                 int low = (int)Math.Floor((at.Y / CellMm) + row + 1e-9);
                 int high = (int)Math.Ceiling((at.Y / CellMm) + row + 1 - 1e-9);
-                ReadOnlySpan<double> from = outline.From(row);
-                ReadOnlySpan<double> to = outline.To(row);
-                for (int i = 0; i < from.Length; i++)
+                for (int layer = 0; layer < outline.Layers; layer++)
                 {
-                    Fill(
-                        taken,
-                        columns,
-                        rows,
-                        (int)Math.Floor((at.X + from[i]) / CellMm),
-                        low,
-                        (int)Math.Ceiling((at.X + to[i]) / CellMm),
-                        high
-                    );
+                    double from = outline.From(layer)[row];
+                    double to = outline.To(layer)[row];
+                    if (from < to)
+                    {
+                        Fill(
+                            taken,
+                            columns,
+                            rows,
+                            (int)Math.Floor((at.X + from) / CellMm),
+                            low,
+                            (int)Math.Ceiling((at.X + to) / CellMm),
+                            high
+                        );
+                    }
                 }
             }
         }

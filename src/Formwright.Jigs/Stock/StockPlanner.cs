@@ -10,7 +10,7 @@ namespace Formwright.Jigs.Stock;
 public static class StockPlanner
 {
     /// <summary>Pairs of stretches that the search for one kind of stock looks at unless told otherwise; tuned so that more hardly saves stock.</summary>
-    public const long UsualEffort = 240_000_000;
+    public const long UsualEffort = 300_000_000;
 
     private const int MostOfAKind = 60;
 
@@ -116,9 +116,9 @@ public static class StockPlanner
 
     private static (int, double, double) Worth(Chosen chosen) =>
         (
-            chosen.Layout.Left.Count,
+            chosen.Layout.Left.Count(),
             chosen
-                .Pieces.Where((_, i) => chosen.Layout.Spots[i].Count > 0)
+                .Pieces.Where((_, i) => chosen.Layout.SpotsOn(i).Any())
                 .Sum(sheet => sheet.Price ?? 0),
             chosen.Layout.Value
         );
@@ -133,8 +133,8 @@ public static class StockPlanner
         int number = before;
         for (int i = 0; i < chosen.Pieces.Count; i++)
         {
-            IReadOnlyList<NestSpot> spots = chosen.Layout.Spots[i];
-            if (spots.Count == 0)
+            NestSpot[] spots = [.. chosen.Layout.SpotsOn(i)];
+            if (spots.Length == 0)
             {
                 continue;
             }
@@ -178,10 +178,10 @@ public static class StockPlanner
     private static int Least(StockDesign stock, StockGroup group, Chosen chosen)
     {
         double area = chosen
-            .Layout.Spots.SelectMany(spots => spots)
+            .Layout.SpotOf.Where((_, part) => chosen.Layout.PieceOf[part] >= 0)
             .Sum(spot => PartArea.Mm2(group.Parts[spot.Part].Part));
         double offered = chosen
-            .Pieces.Where((_, i) => chosen.Layout.Spots[i].Count > 0)
+            .Pieces.Where((_, i) => chosen.Layout.SpotsOn(i).Any())
             .Select(sheet => StockGroup.PieceOf(sheet, stock).AreaMm2)
             .DefaultIfEmpty(0)
             .Max();
@@ -219,7 +219,7 @@ public static class StockPlanner
             "stock.sheet",
             null,
             string.Join(", ", left.Select(part => group.Parts[part].Part.Name).Distinct()),
-            extra.Spots.Count(spots => spots.Count > 0),
+            extra.PieceOf.Where(at => at >= 0).Distinct().Count(),
             JigsWords.Of[group.Material],
             largest.ThicknessMm,
             largest.LengthMm,

@@ -9,6 +9,11 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
     private const double LeftMm2 = 1e12;
     private const double CompactShare = 1e-3;
 
+    // What stands on each piece while parts are placed, and the places along the rows that are looked at.
+    private readonly List<NestSpot>[] spots = [.. pieces.Select(_ => new List<NestSpot>())];
+    private readonly List<NoFit> noFits = [];
+    private double[] places = [];
+
     /// <summary>Places the parts.</summary>
     /// <param name="order">The parts in the order in which they are placed.</param>
     /// <param name="turns">Turn of each part, -1 for the best of all.</param>
@@ -21,22 +26,25 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         int same = 0
     )
     {
-        List<NestSpot>[] spots = [.. pieces.Select(_ => new List<NestSpot>())];
+        foreach (List<NestSpot> each in spots)
+        {
+            each.Clear();
+        }
+
+        int[] pieceOf = new int[turns.Count];
+        NestSpot[] spotOf = new NestSpot[turns.Count];
+        Array.Fill(pieceOf, -1);
         double[] used = new double[pieces.Count];
         double[] ends = new double[pieces.Count];
-        List<int> left = [];
-        Dictionary<int, int> before = same > 0 ? PiecesOf(like!) : [];
         for (int i = 0; i < order.Count; i++)
         {
             int part = order[i];
-            (int piece, NestSpot? spot) =
-                i >= same ? Find(part, turns[part], spots)
-                : before.TryGetValue(part, out int on)
-                    ? (on, like!.Spots[on].First(each => each.Part == part))
-                : (0, null);
-            if (spot is not { } found)
+            (int piece, NestSpot found) =
+                i < same ? (like!.PieceOf[part], like.SpotOf[part]) : Find(part, turns[part]);
+            pieceOf[part] = piece;
+            spotOf[part] = found;
+            if (piece < 0)
             {
-                left.Add(part);
                 continue;
             }
 
@@ -46,24 +54,11 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             ends[piece] += end;
         }
 
-        return new NestLayout(spots, used, left, Value(spots, used, ends, left.Count));
+        int left = order.Count(part => pieceOf[part] < 0);
+        return new NestLayout(pieceOf, spotOf, used, Value(used, ends, left));
     }
 
-    private static Dictionary<int, int> PiecesOf(NestLayout layout)
-    {
-        Dictionary<int, int> pieces = [];
-        for (int i = 0; i < layout.Spots.Count; i++)
-        {
-            foreach (NestSpot spot in layout.Spots[i])
-            {
-                pieces[spot.Part] = i;
-            }
-        }
-
-        return pieces;
-    }
-
-    private (int Piece, NestSpot? Spot) Find(int part, int turn, List<NestSpot>[] spots)
+    private (int Piece, NestSpot Spot) Find(int part, int turn)
     {
         for (int piece = 0; piece < pieces.Count; piece++)
         {
@@ -73,10 +68,10 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             }
         }
 
-        return (0, null);
+        return (-1, default);
     }
 
-    private double Value(List<NestSpot>[] spots, double[] used, double[] ends, int left)
+    private double Value(double[] used, double[] ends, int left)
     {
         int last = Array.FindLastIndex(spots, each => each.Count > 0);
         double value = left * LeftMm2;
@@ -94,18 +89,39 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
 
     private NestSpot? Best(int part, int turn, NestPiece piece, List<NestSpot> others)
     {
-        NestSpot? best = null;
         double end = piece.LengthMm + (2 * SameMm);
-        foreach (int each in table.TurnsOf(part, piece))
+        if (turn >= 0 && table.TurnsOf(part, piece).Contains(turn))
         {
-            if ((turn < 0 || turn == each) && Best(part, each, piece, others, ref end) is { } found)
+            if (Best(part, turn, piece, others, ref end) is { } kept)
             {
-                best = found;
+                return kept;
             }
         }
 
-        // A turn that does not fit gives way to any that does.
-        return best is null && turn >= 0 ? Best(part, -1, piece, others) : best;
+        // A turn that does not fit gives way to any that does; on an empty piece to any of all.
+        return Best(part, table.TurnsOf(part, piece, table.TurnStep), piece, others)
+            ?? (
+                others.Count == 0 && table.TurnStep > 1
+                    ? Best(part, table.TurnsOf(part, piece), piece, others)
+                    : null
+            );
+    }
+
+    private NestSpot? Best(
+        int part,
+        IEnumerable<int> turns,
+        NestPiece piece,
+        List<NestSpot> others
+    )
+    {
+        NestSpot? best = null;
+        double end = piece.LengthMm + (2 * SameMm);
+        foreach (int turn in turns)
+        {
+            best = Best(part, turn, piece, others, ref end) ?? best;
+        }
+
+        return best;
     }
 
     private NestSpot? Best(
@@ -123,59 +139,44 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             return null;
         }
 
-        NoFit[] noFits =
-        [
-            .. others.Select(other => table.NoFit(other.Part, other.Turn, part, turn)),
-        ];
-        NestSpot? best = null;
-        int rows = (int)Math.Floor((room / table.RowMm) + 1e-9);
-        for (int row = 0; row <= rows; row++)
+        int rows = (int)Math.Floor((room / table.RowMm) + 1e-9) + 1;
+        if (places.Length < rows)
         {
-            double x = First(row, others, noFits, end - outline.WidthMm);
-            if (x + outline.WidthMm < end - SameMm)
+            places = new double[rows];
+        }
+
+        Span<double> starts = places.AsSpan(0, rows);
+        FindStarts(starts, part, turn, others);
+        NestSpot? best = null;
+        for (int row = 0; row < rows; row++)
+        {
+            if (starts[row] + outline.WidthMm < end - SameMm)
             {
-                end = x + outline.WidthMm;
-                best = new NestSpot(part, turn, row, x);
-                if (x == 0)
-                {
-                    break;
-                }
+                end = starts[row] + outline.WidthMm;
+                best = new NestSpot(part, turn, row, starts[row]);
             }
         }
 
         return best;
     }
 
-    // First place along a row that meets none of the others, or one beyond the end: pushed on until nothing pushes any more.
-    private double First(int row, List<NestSpot> others, NoFit[] noFits, double end)
+    // For each row the first place along it that meets none of the others: pushed on until nothing pushes any more.
+    private void FindStarts(Span<double> starts, int part, int turn, List<NestSpot> others)
     {
-        double x = 0;
-        bool moved = true;
-        while (moved && x < end)
+        starts.Clear();
+        noFits.Clear();
+        foreach (NestSpot other in others)
         {
-            moved = false;
-            for (int i = 0; i < noFits.Length; i++)
-            {
-                double at = others[i].XMm;
-                noFits[i]
-                    .At(
-                        row - others[i].Row,
-                        out ReadOnlySpan<double> from,
-                        out ReadOnlySpan<double> to
-                    );
-                for (int k = 0; k < from.Length; k++)
-                {
-                    if (x < at + to[k] && x > at + from[k])
-                    {
-                        x = at + to[k];
-                        moved = true;
-                    }
-                }
-
-                table.Work += 1 + from.Length;
-            }
+            noFits.Add(table.NoFit(other.Part, other.Turn, part, turn));
         }
 
-        return x;
+        long work = 0;
+        int quiet = 0;
+        for (int i = 0; quiet < others.Count; i = i + 1 < others.Count ? i + 1 : 0)
+        {
+            quiet = noFits[i].Push(starts, others[i].Row, others[i].XMm, ref work) ? 1 : quiet + 1;
+        }
+
+        table.Work += work;
     }
 }

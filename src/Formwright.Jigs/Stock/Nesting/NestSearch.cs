@@ -1,8 +1,8 @@
 namespace Formwright.Jigs.Stock.Nesting;
 
 /// <summary>
-/// Looks for the order and the turns of the parts that take the least stock: threshold accepting (Dueck &amp; Scheuer 1990) from the best of a
-/// few plain orders, first on high rows, then from the best of these on low ones. The same parts give the same nest everywhere: it counts its
+/// Looks for the order and the turns of the parts that take the least stock: threshold accepting (Dueck &amp; Scheuer 1990), many short times
+/// from the best of a few plain orders, then from the best nests so found; on high rows, and at last on low ones. The same parts give the same nest everywhere: it counts its
 /// work, not the time.
 /// </summary>
 internal sealed class NestSearch
@@ -15,14 +15,18 @@ internal sealed class NestSearch
     private const int Many = 8;
 
     // Share by which a worse nest may be worse at first.
-    private const double Wide = 0.2;
+    private const double Wide = 0.1;
     private const double Narrow = 0.02;
 
     // Changes to try for each part; after that hardly any is new.
     private const int ChangesOfPart = 60;
 
-    // Short searches at the usual effort: ten for each part, no more than this.
-    private const int MostRounds = 60;
+    // Short searches at the usual effort for each part; of every five two start anew, the others in turn from the best few found.
+    private const int RoundsOfPart = 40;
+    private const int Cycle = 5;
+    private const int NewOfCycle = 2;
+    private const int Elite = 4;
+
     private readonly NestTable table;
     private readonly NestPlacer placer;
     private readonly int[] order;
@@ -77,7 +81,7 @@ internal sealed class NestSearch
         return fine.Value < best.Value ? (close.table, fine) : (coarse, best);
     }
 
-    // Several short searches from the same start find more kinds of nest than one long one; more effort adds more of them after the same first ones.
+    // Several short searches find more kinds of nest than one long one; more effort adds more of them after the same first ones.
     private NestLayout Rounds(NestLayout first, long effort)
     {
         NestLayout best = first;
@@ -85,16 +89,25 @@ internal sealed class NestSearch
         int[] firstTurns = [.. turns];
         long end = table.Work + effort;
         double share = (double)effort / StockPlanner.UsualEffort;
-        double rounds = Math.Min(10 * order.Length, MostRounds) * share;
+        double rounds = RoundsOfPart * order.Length * share;
         for (int round = 0; round < rounds && table.Work < end; round++)
         {
-            firstOrder.CopyTo(order, 0);
-            firstTurns.CopyTo(turns, 0);
-            NestLayout found = Improve(first, end, Wide);
+            (int[] startOrder, int[] startTurns) =
+                round % Cycle < NewOfCycle ? (firstOrder, firstTurns) : Good(round);
+            startOrder.CopyTo(order, 0);
+            startTurns.CopyTo(turns, 0);
+            NestLayout start = placer.Place(order, turns);
+            NestLayout found = Improve(start, end, Wide);
             best = found.Value < best.Value ? found : best;
         }
 
         return best;
+    }
+
+    private (int[] Order, int[] Turns) Good(int round)
+    {
+        (_, int[] goodOrder, int[] goodTurns) = finalists[round % Math.Min(Elite, finalists.Count)];
+        return (goodOrder, goodTurns);
     }
 
     // The best of the finalists of a coarser search, placed anew; at least the first of them.
@@ -222,9 +235,12 @@ internal sealed class NestSearch
     // A turn that was free is kept as it was found: one turn costs a fraction of all of them.
     private void Accept(NestLayout layout)
     {
-        foreach (NestSpot spot in layout.Spots.SelectMany(spots => spots))
+        for (int part = 0; part < turns.Length; part++)
         {
-            turns[spot.Part] = spot.Turn;
+            if (layout.PieceOf[part] >= 0)
+            {
+                turns[part] = layout.SpotOf[part].Turn;
+            }
         }
 
         int at = finalists.FindIndex(other => other.Value >= layout.Value);
@@ -259,7 +275,7 @@ internal sealed class NestSearch
                 order[b] = part;
                 break;
             case < 6:
-                turns[a] = Next(NestTable.Turns);
+                turns[a] = Next(NestTable.Turns / table.TurnStep) * table.TurnStep;
                 break;
             default:
                 turns[a] = -1;

@@ -6,8 +6,11 @@ internal sealed class NestTable
     /// <summary>Turns of a part without grain: every 15°. A part with grain takes the first and the one half way round.</summary>
     public const int Turns = 24;
 
-    // A pair takes about eight times as long to unite as to look at.
-    private const int NoFitWeight = 8;
+    // A pair takes about twice as long to unite as to look at.
+    private const int NoFitWeight = 2;
+
+    // Of many kinds of part every second turn will do: four times fewer pairs of turns to work out, and more nests to look at instead.
+    private const int ManyKinds = 6;
 
     private readonly TurnedOutline?[,] turned;
     private readonly Dictionary<(int, int), NoFit> noFits = [];
@@ -37,6 +40,7 @@ internal sealed class NestTable
         grow = kerfMm / 2;
         turned = new TurnedOutline?[kinds.Count, Turns];
         RowMm = rowMm;
+        TurnStep = kinds.Count > ManyKinds ? 2 : 1;
     }
 
     /// <summary>Kind of each part: parts of one kind are cut along the same lines.</summary>
@@ -45,14 +49,20 @@ internal sealed class NestTable
     /// <summary>Height of a row, mm.</summary>
     public double RowMm { get; }
 
+    /// <summary>From one turn that is looked at to the next.</summary>
+    public int TurnStep { get; }
+
     /// <summary>Pairs of stretches looked at so far: the same on every machine.</summary>
     public long Work { get; set; }
 
     /// <summary>Turns that a part may take on a piece.</summary>
-    public IEnumerable<int> TurnsOf(int part, NestPiece piece) =>
+    /// <param name="part">The part.</param>
+    /// <param name="piece">The piece.</param>
+    /// <param name="step">From one turn to the next.</param>
+    public IEnumerable<int> TurnsOf(int part, NestPiece piece, int step = 1) =>
         outlines[KindOf[part]].KeepsGrain && piece.HasGrain
             ? [0, Turns / 2]
-            : Enumerable.Range(0, Turns);
+            : Enumerable.Range(0, Turns / step).Select(turn => turn * step);
 
     /// <summary>A part in one of its turns.</summary>
     public TurnedOutline Turned(int part, int turn)
@@ -79,7 +89,7 @@ internal sealed class NestTable
             }
             else
             {
-                found = new NoFit(Turned(still, stillTurn), Turned(moving, movingTurn));
+                found = Nesting.NoFit.Of(Turned(still, stillTurn), Turned(moving, movingTurn));
                 Work += NoFitWeight * found.Work;
             }
 

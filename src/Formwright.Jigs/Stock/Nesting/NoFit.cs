@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace Formwright.Jigs.Stock.Nesting;
 
 /// <summary>
@@ -7,92 +10,176 @@ namespace Formwright.Jigs.Stock.Nesting;
 internal sealed class NoFit
 {
     private readonly int first;
-    private readonly int[] start;
+    private readonly int count;
     private readonly double[] from;
     private readonly double[] to;
 
-    private NoFit(int first, int[] start, double[] from, double[] to)
+    // Steps with a stretch in each layer: from the first of them, and behind the last.
+    private readonly (int Start, int End)[] spans;
+
+    private NoFit(int first, int layers, double[] from, double[] to)
     {
         this.first = first;
-        this.start = start;
         this.from = from;
         this.to = to;
-    }
-
-    /// <param name="still">The outline that stands.</param>
-    /// <param name="moving">The outline that is placed.</param>
-    public NoFit(TurnedOutline still, TurnedOutline moving)
-    {
-        first = 1 - moving.Rows;
-        int count = still.Rows - first;
-        start = new int[count + 1];
-        List<Stretch> all = [];
-        List<Stretch> united = [];
-        for (int i = 0; i < count; i++)
+        count = layers > 0 ? from.Length / layers : 0;
+        spans = new (int, int)[layers];
+        for (int layer = 0; layer < layers; layer++)
         {
-            int step = first + i;
-            united.Clear();
-            int row = Math.Max(0, step);
-            int end = Math.Min(still.Rows, moving.Rows + step);
-            for (; row < end; row++)
-            {
-                ReadOnlySpan<double> stillFrom = still.From(row);
-                ReadOnlySpan<double> stillTo = still.To(row);
-                ReadOnlySpan<double> movingFrom = moving.From(row - step);
-                ReadOnlySpan<double> movingTo = moving.To(row - step);
-                for (int a = 0; a < stillFrom.Length; a++)
-                {
-                    for (int b = 0; b < movingFrom.Length; b++)
-                    {
-                        Stretch.Add(
-                            united,
-                            new Stretch(stillFrom[a] - movingTo[b], stillTo[a] - movingFrom[b])
-                        );
-                        Work++;
-                    }
-                }
-            }
-
-            all.AddRange(united);
-            start[i + 1] = all.Count;
+            ReadOnlySpan<double> starts = from.AsSpan(layer * count, count);
+            int start = starts.IndexOfAnyExcept(double.PositiveInfinity);
+            spans[layer] = (start, starts.LastIndexOfAnyExcept(double.PositiveInfinity) + 1);
         }
-
-        from = [.. all.Select(stretch => stretch.From)];
-        to = [.. all.Select(stretch => stretch.To)];
     }
 
     /// <summary>Pairs of stretches that were looked at.</summary>
-    public int Work { get; }
+    public long Work { get; private init; }
+
+    /// <summary>Where one can't stand beside the other.</summary>
+    /// <param name="still">The outline that stands.</param>
+    /// <param name="moving">The outline that is placed.</param>
+    public static NoFit Of(TurnedOutline still, TurnedOutline moving)
+    {
+        int first = 1 - moving.Rows;
+        List<Stretch>[] steps = new List<Stretch>[still.Rows - first];
+        long work = 0;
+        for (int i = 0; i < steps.Length; i++)
+        {
+            int step = first + i;
+            int row = Math.Max(0, step);
+            int rows = Math.Min(still.Rows, moving.Rows + step) - row;
+            steps[i] = [];
+            for (int a = 0; a < still.Layers; a++)
+            {
+                for (int b = 0; b < moving.Layers; b++)
+                {
+                    Unite(
+                        steps[i],
+                        still.From(a).Slice(row, rows),
+                        still.To(a).Slice(row, rows),
+                        moving.From(b).Slice(row - step, rows),
+                        moving.To(b).Slice(row - step, rows)
+                    );
+                    work += rows;
+                }
+            }
+        }
+
+        (int layers, double[] from, double[] to) = Stretch.InLayers(steps);
+        return new NoFit(first, layers, from, to) { Work = work };
+    }
 
     /// <summary>The same two the other way round: every step and every stretch with its sign changed.</summary>
     public NoFit Reversed()
     {
-        int count = start.Length - 1;
-        int[] reversedStart = [.. start.Reverse().Select(each => from.Length - each)];
-        return new NoFit(
-            -(first + count - 1),
-            reversedStart,
-            [.. to.Reverse().Select(each => -each)],
-            [.. from.Reverse().Select(each => -each)]
-        );
-    }
-
-    /// <summary>Stretches at a step between the rows, moving minus still.</summary>
-    public void At(
-        int step,
-        out ReadOnlySpan<double> stretchFrom,
-        out ReadOnlySpan<double> stretchTo
-    )
-    {
-        int i = step - first;
-        if (i < 0 || i >= start.Length - 1)
+        List<Stretch>[] steps = new List<Stretch>[count];
+        for (int i = 0; i < count; i++)
         {
-            stretchFrom = [];
-            stretchTo = [];
-            return;
+            steps[count - 1 - i] = [];
+            for (int layer = spans.Length - 1; layer >= 0; layer--)
+            {
+                int at = (layer * count) + i;
+                if (from[at] < to[at])
+                {
+                    steps[count - 1 - i].Add(new Stretch(-to[at], -from[at]));
+                }
+            }
         }
 
-        stretchFrom = from.AsSpan(start[i], start[i + 1] - start[i]);
-        stretchTo = to.AsSpan(start[i], start[i + 1] - start[i]);
+        (int layers, double[] reversedFrom, double[] reversedTo) = Stretch.InLayers(steps);
+        return new NoFit(1 - first - count, layers, reversedFrom, reversedTo);
+    }
+
+    /// <summary>Moves places along the sheet on to where the outline that is placed no longer meets the one that stands; whether any was moved.</summary>
+    /// <param name="places">For each row at which the placed outline may start, where it starts, mm.</param>
+    /// <param name="stillRow">Row at which the standing one starts.</param>
+    /// <param name="stillMm">Where it starts, mm.</param>
+    /// <param name="work">Stretches that were looked at are added to it.</param>
+    public bool Push(Span<double> places, int stillRow, double stillMm, ref long work)
+    {
+        Vector<double> still = new(stillMm);
+        Vector<long> moved = Vector<long>.Zero;
+        bool movedOne = false;
+        for (int layer = 0; layer < spans.Length; layer++)
+        {
+            int start = Math.Max(0, spans[layer].Start + first + stillRow);
+            int rows = Math.Min(places.Length, spans[layer].End + first + stillRow) - start;
+            if (rows <= 0)
+            {
+                continue;
+            }
+
+            work += rows;
+            int at = (layer * count) + start - first - stillRow;
+            Span<double> place = places.Slice(start, rows);
+            ReadOnlySpan<double> starts = from.AsSpan(at, rows);
+            ReadOnlySpan<double> ends = to.AsSpan(at, rows);
+            Span<Vector<double>> lanes = MemoryMarshal.Cast<double, Vector<double>>(place);
+            ReadOnlySpan<Vector<double>> startLanes = MemoryMarshal.Cast<double, Vector<double>>(
+                starts
+            );
+            ReadOnlySpan<Vector<double>> endLanes = MemoryMarshal.Cast<double, Vector<double>>(
+                ends
+            );
+            for (int i = 0; i < lanes.Length; i++)
+            {
+                Vector<double> end = still + endLanes[i];
+                Vector<long> meets =
+                    Vector.GreaterThan(lanes[i], still + startLanes[i])
+                    & Vector.LessThan(lanes[i], end);
+                lanes[i] = Vector.ConditionalSelect(meets, end, lanes[i]);
+                moved |= meets;
+            }
+
+            for (int i = lanes.Length * Vector<double>.Count; i < rows; i++)
+            {
+                double end = stillMm + ends[i];
+                if (place[i] > stillMm + starts[i] && place[i] < end)
+                {
+                    place[i] = end;
+                    movedOne = true;
+                }
+            }
+        }
+
+        return movedOne || moved != Vector<long>.Zero;
+    }
+
+    // Stretches of neighbouring rows mostly overlap: they are made one before they meet those that are there.
+    private static void Unite(
+        List<Stretch> united,
+        ReadOnlySpan<double> stillFrom,
+        ReadOnlySpan<double> stillTo,
+        ReadOnlySpan<double> movingFrom,
+        ReadOnlySpan<double> movingTo
+    )
+    {
+        double from = 0;
+        double to = 0;
+        for (int i = 0; i < stillFrom.Length; i++)
+        {
+            double nextFrom = stillFrom[i] - movingTo[i];
+            double nextTo = stillTo[i] - movingFrom[i];
+            if (nextFrom < to && nextTo > from)
+            {
+                from = nextFrom < from ? nextFrom : from;
+                to = nextTo > to ? nextTo : to;
+            }
+            else if (nextFrom < nextTo)
+            {
+                if (from < to)
+                {
+                    Stretch.Add(united, new Stretch(from, to));
+                }
+
+                from = nextFrom;
+                to = nextTo;
+            }
+        }
+
+        if (from < to)
+        {
+            Stretch.Add(united, new Stretch(from, to));
+        }
     }
 }

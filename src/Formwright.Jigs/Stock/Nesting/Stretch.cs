@@ -28,6 +28,29 @@ internal readonly record struct Stretch(double From, double To)
         stretches.RemoveRange(last + 1, stretches.Count - last - 1);
     }
 
+    /// <summary>
+    /// The first stretches of all rows, then the second of all rows and so on, so that one instruction serves several rows. Where a row has
+    /// fewer a stretch starts at infinity and ends at minus infinity: nothing lies in it.
+    /// </summary>
+    public static (int Layers, double[] From, double[] To) InLayers(IReadOnlyList<List<Stretch>> rows)
+    {
+        int layers = rows.Count > 0 ? rows.Max(row => row.Count) : 0;
+        double[] from = new double[layers * rows.Count];
+        double[] to = new double[from.Length];
+        Array.Fill(from, double.PositiveInfinity);
+        Array.Fill(to, double.NegativeInfinity);
+        for (int row = 0; row < rows.Count; row++)
+        {
+            for (int layer = 0; layer < rows[row].Count; layer++)
+            {
+                from[(layer * rows.Count) + row] = rows[row][layer].From;
+                to[(layer * rows.Count) + row] = rows[row][layer].To;
+            }
+        }
+
+        return (layers, from, to);
+    }
+
     /// <summary>Adds a stretch to united ones and keeps them united.</summary>
     public static void Add(List<Stretch> united, Stretch added)
     {

@@ -9,7 +9,6 @@ namespace Formwright.Jigs.Stock.Nesting;
 /// </summary>
 internal sealed class TurnedOutline
 {
-    private readonly int[] start;
     private readonly double[] from;
     private readonly double[] to;
 
@@ -36,9 +35,8 @@ internal sealed class TurnedOutline
         Shift = Point.Origin - box.Min;
         WidthMm = box.WidthMm;
         HeightMm = box.HeightMm;
-        int rows = (int)Math.Ceiling((HeightMm / rowMm) - 1e-9);
-        start = new int[rows + 1];
-        List<Stretch>[] stretches = [.. Enumerable.Range(0, rows).Select(_ => new List<Stretch>())];
+        Rows = (int)Math.Ceiling((HeightMm / rowMm) - 1e-9);
+        List<Stretch>[] stretches = [.. Enumerable.Range(0, Rows).Select(_ => new List<Stretch>())];
         foreach (Point[] loop in turned)
         {
             for (int i = 0; i < loop.Length; i++)
@@ -52,16 +50,12 @@ internal sealed class TurnedOutline
         }
 
         AddInside(stretches, turned, rowMm);
-        List<Stretch> all = [];
-        for (int row = 0; row < rows; row++)
+        foreach (List<Stretch> row in stretches)
         {
-            Stretch.Unite(stretches[row]);
-            all.AddRange(stretches[row]);
-            start[row + 1] = all.Count;
+            Stretch.Unite(row);
         }
 
-        from = [.. all.Select(stretch => stretch.From)];
-        to = [.. all.Select(stretch => stretch.To)];
+        (Layers, from, to) = Stretch.InLayers(stretches);
     }
 
     /// <summary>How far it is turned, rad.</summary>
@@ -77,14 +71,16 @@ internal sealed class TurnedOutline
     public double HeightMm { get; }
 
     /// <summary>Number of its rows.</summary>
-    public int Rows => start.Length - 1;
+    public int Rows { get; }
 
-    /// <summary>Starts of the stretches of a row.</summary>
-    public ReadOnlySpan<double> From(int row) =>
-        from.AsSpan(start[row], start[row + 1] - start[row]);
+    /// <summary>Most stretches in a row.</summary>
+    public int Layers { get; }
 
-    /// <summary>Ends of the stretches of a row.</summary>
-    public ReadOnlySpan<double> To(int row) => to.AsSpan(start[row], start[row + 1] - start[row]);
+    /// <summary>Start of the first, second, … stretch of every row; infinite where a row has fewer.</summary>
+    public ReadOnlySpan<double> From(int layer) => from.AsSpan(layer * Rows, Rows);
+
+    /// <summary>Their ends; minus infinity where a row has fewer.</summary>
+    public ReadOnlySpan<double> To(int layer) => to.AsSpan(layer * Rows, Rows);
 
     /// <summary>Sine and cosine, exact for quarter turns.</summary>
     public static (double Sin, double Cos) SinCos(double angleRad)

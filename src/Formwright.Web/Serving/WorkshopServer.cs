@@ -29,6 +29,8 @@ public static class WorkshopServer
     {
         ArgumentNullException.ThrowIfNull(started);
         await using WebApplication app = Build(options);
+        // The outlines of the first page are worked out while the server starts; what can't be read is told by the page itself.
+        _ = Task.Run(app.Services.GetRequiredService<DesignGallery>().Entries, stop);
         await app.StartAsync(stop);
         string[] addresses = [.. app.Urls];
         string? code = null;

@@ -2,7 +2,6 @@ using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Design.Reading;
 using Formwright.Instrument.Body;
-using Formwright.Packs;
 
 namespace Formwright.Web.Designs;
 
@@ -16,16 +15,14 @@ public sealed class DesignSession : IDisposable
     public static readonly TimeSpan SaveDelay = TimeSpan.FromMilliseconds(300);
 
     private const int MostUndo = 500;
-    private const long BuildsWhileDragged = 1000;
     private readonly DesignFolder folder;
     private readonly Lock gate = new();
     private readonly Timer timer;
+    private readonly StudyQueue studies;
     private readonly LinkedList<string> undo = new();
     private readonly Stack<string> redo = new();
     private string onDisk;
     private string? running;
-    private (InstrumentDesign Design, bool IsDragged)? wanted;
-    private Task work = Task.CompletedTask;
 
     /// <summary>Opens a design.</summary>
     /// <exception cref="ArgumentException">There is no such design.</exception>
@@ -56,6 +53,11 @@ public sealed class DesignSession : IDisposable
             false
         );
         timer = new Timer(_ => Save());
+        studies = new StudyQueue(
+            gate,
+            (study, isPending) => State = State with { Study = study, IsPending = isPending },
+            () => Changed?.Invoke()
+        );
         if (reading.Succeeded)
         {
             Want(reading.Design);
@@ -292,13 +294,7 @@ public sealed class DesignSession : IDisposable
     }
 
     /// <summary>Ends when everything is computed.</summary>
-    public Task WhenSettled()
-    {
-        lock (gate)
-        {
-            return work;
-        }
-    }
+    public Task WhenSettled() => studies.WhenDone();
 
     // The outline is solved at once, since a hand may be dragging it; everything else follows behind.
     private void Become(string text, DesignReading reading, bool isSaved)
@@ -328,48 +324,7 @@ public sealed class DesignSession : IDisposable
 
     private void Want(InstrumentDesign design, bool isDragged = false)
     {
-        wanted = (design, isDragged);
         State = State with { IsPending = true };
-        if (work.IsCompleted)
-        {
-            work = Task.Run(Work);
-        }
-    }
-
-    // One at a time, the latest wish only.
-    private void Work()
-    {
-        while (true)
-        {
-            InstrumentDesign design;
-            bool isDragged;
-            Study? earlier;
-            lock (gate)
-            {
-                if (wanted is null)
-                {
-                    work = Task.CompletedTask;
-                    return;
-                }
-
-                (design, isDragged) = wanted.Value;
-                wanted = null;
-                earlier = State.Study;
-            }
-
-            Study study = Study.Of(design, earlier, isDragged ? BuildsWhileDragged : null);
-            lock (gate)
-            {
-                // The many builds of the chance wait until the hand rests.
-                if (isDragged && wanted is null)
-                {
-                    wanted = (design, false);
-                }
-
-                State = State with { Study = study, IsPending = wanted is not null };
-            }
-
-            Changed?.Invoke();
-        }
+        studies.Want(design, isDragged);
     }
 }

@@ -1,0 +1,108 @@
+using Formwright.Design;
+using Formwright.Packs;
+
+namespace Formwright.Web.Designs;
+
+/// <summary>
+/// Computes studies behind the page: one at a time, of the latest design that is wanted only. While a hand drags, the machine is the page's:
+/// a study waits until the hand rests, or is a quick one now and then.
+/// </summary>
+/// <param name="gate">Held while something is wanted and while an answer is taken.</param>
+/// <param name="take">Takes a study, and whether another is under way; called with the gate held.</param>
+/// <param name="told">Called after that, without it.</param>
+internal sealed class StudyQueue(Lock gate, Action<Study, bool> take, Action told)
+{
+    private const long BuildsWhileDragged = 1000;
+
+    // A hand that has not moved for so long rests; one that goes on sees the other figures follow so often.
+    private static readonly TimeSpan HandRests = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(200);
+
+    private (InstrumentDesign Design, bool IsDragged)? wanted;
+    private Study? last;
+    private Task work = Task.CompletedTask;
+
+    /// <summary>Asks for the study of a design, in place of what was wanted and not begun.</summary>
+    public void Want(InstrumentDesign design, bool isDragged)
+    {
+        lock (gate)
+        {
+            wanted = (design, isDragged);
+            if (work.IsCompleted)
+            {
+                work = Task.Run(Work);
+            }
+        }
+    }
+
+    /// <summary>Ends when nothing is wanted.</summary>
+    public Task WhenDone()
+    {
+        lock (gate)
+        {
+            return work;
+        }
+    }
+
+    private async Task Work()
+    {
+        while (true)
+        {
+            bool isAtRest = await RestsAsync();
+            InstrumentDesign design;
+            lock (gate)
+            {
+                if (wanted is null)
+                {
+                    work = Task.CompletedTask;
+                    return;
+                }
+
+                design = wanted.Value.Design;
+                wanted = null;
+            }
+
+            last = Study.Of(design, last, isAtRest ? null : BuildsWhileDragged);
+            lock (gate)
+            {
+                // The many builds of the chance wait until the hand rests.
+                if (!isAtRest && wanted is null)
+                {
+                    wanted = (design, true);
+                }
+
+                take(last, wanted is not null);
+            }
+
+            told();
+        }
+    }
+
+    private async Task<bool> RestsAsync()
+    {
+        for (TimeSpan waited = default; waited < Patience; waited += HandRests)
+        {
+            InstrumentDesign seen;
+            lock (gate)
+            {
+                if (wanted is not { IsDragged: true } wish)
+                {
+                    return true;
+                }
+
+                seen = wish.Design;
+            }
+
+            await Task.Delay(HandRests);
+            lock (gate)
+            {
+                if (wanted is { } wish && ReferenceEquals(wish.Design, seen))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+}

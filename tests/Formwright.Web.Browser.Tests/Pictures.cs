@@ -52,7 +52,14 @@ public sealed class Pictures(Browser browser)
         foreach (string name in (string[])["instruments", .. AccessTests.Stages])
         {
             await page.OpenAsync(shop.Address + (name == "instruments" ? "/" : $"/d/heron/{name}"));
+            // All of it worked out, as a maker sees it who stays a moment.
             await page.WaitForTimeoutAsync(700);
+            await page.WaitForFunctionAsync(
+                "() => !document.querySelector('.pending, .pending-drawing')",
+                null,
+                new() { Timeout = 100_000 }
+            );
+            await page.WaitForTimeoutAsync(300);
             await HideFolderAsync(page);
             await PictureAsync(page, $"{name}-{ending}");
         }
@@ -115,6 +122,8 @@ public sealed class Pictures(Browser browser)
         await page.Locator(".paper svg").WaitForAsync();
         await page.Locator("button.link", new() { HasText = "half template" }).ClickAsync();
         await page.WaitForTimeoutAsync(1500);
+        await page.Locator("tr.lit").ScrollIntoViewIfNeededAsync();
+        await page.Mouse.MoveAsync(600, 790);
         await PictureAsync(page, "walk-5-template");
         IDownload tiles = await page.RunAndWaitForDownloadAsync(() =>
             page.Locator("tr.lit a[href*='/a4/']").ClickAsync()

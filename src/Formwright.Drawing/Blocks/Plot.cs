@@ -29,7 +29,15 @@ public sealed record Plot(
     protected override void DrawAt(Ink ink, Point corner)
     {
         ArgumentNullException.ThrowIfNull(ink);
-        ink.Text(Heading, corner, Style.ItsHeading, rise: Rise.Top);
+        // A heading that is wider than the plot is lettered as high as the rest.
+        TextStyle head = Style.ItsHeading;
+        bool isLong = head.WidthMm(Heading) > Extent.WidthMm;
+        ink.Text(
+            Heading,
+            corner,
+            isLong ? head with { HeightMm = Style.HeightMm } : head,
+            rise: Rise.Top
+        );
         Box field = Field(corner);
         DrawAxes(ink, field, corner);
         Point On(Point value) =>

@@ -129,14 +129,18 @@ internal static class MouldSheet
 
         double cut = guitar.Design.Mould.HeelCutMm;
         Point heel = new(guitar.JoinMm - 20, 0);
-        yield return new LinearDimension(heel, new Point(heel.X, cut), Side.Above, 0);
+        // Their figures stand on the far side of the centreline, where no hole is.
+        yield return new LinearDimension(heel, new Point(heel.X, cut), Side.Above, 0) { Share = 0 };
         Point end = new(tail + 20, 0);
         yield return new LinearDimension(
             end,
             new Point(end.X, guitar.Design.Mould.TailCutMm),
             Side.Below,
             0
-        );
+        )
+        {
+            Share = 0,
+        };
         double widest = guitar.JoinMm + guitar.Design.Outline.LowerBout.AtMm;
         double inner = guitar.Design.Outline.LowerBout.WidthMm / 2;
         Point face = new(widest, inner);

@@ -115,7 +115,7 @@ public static class ShimSheet
         );
         yield return Along("station.nut", 0, half);
         yield return Along("station.join", taper.JoinMm, half);
-        yield return new BassTreble(ViewFrame.Workboard, taper.JoinMm * 0.97, half * 0.5);
+        yield return new BassTreble(ViewFrame.Workboard, taper.JoinMm * -0.04, half * 0.5);
     }
 
     private static Label Thick(double mm, double x, double y, Align align) =>

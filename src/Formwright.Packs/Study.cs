@@ -82,6 +82,10 @@ public sealed record Study(
     public static Study Of(InstrumentDesign design, Study? earlier = null, long? builds = null)
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
+        // Tooling needs neither plate nor action, which take as long.
+        Task<Jigs.Tooling?> jigs = Task.Run(() =>
+            result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null
+        );
         SoundboardPlate? plate = result.Guitar is { } bent
             ? SoundboardPlate.Of(bent, earlier?.Plate, isPassing: builds is not null)
             : null;
@@ -92,9 +96,7 @@ public sealed record Study(
             result.Guitar is { } boxed && action is not null
                 ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
                 : null;
-        Jigs.Tooling? tooling = result.Guitar is { } guitar
-            ? Jigs.Tooling.Of(guitar, body?.Soundboard)
-            : null;
+        Jigs.Tooling? tooling = jigs.GetAwaiter().GetResult();
         Finding[] findings =
         [
             .. result

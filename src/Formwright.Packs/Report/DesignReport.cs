@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using Formwright.Jigs.Stock;
 
 namespace Formwright.Packs.Report;
 
@@ -33,6 +34,8 @@ public sealed record DesignReport(
     public static DesignReport Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
+        // The nest takes longest of all: begun first, asked for last.
+        Task<StockPlan?> nest = Task.Run(() => study.Stock);
         return new DesignReport(
             study.Design.Identity.Name,
             study.Guitar is { } guitar ? OutlineReport.Of(guitar) : null,
@@ -53,7 +56,7 @@ public sealed record DesignReport(
             study.Tooling is { } carried ? SpineReport.Of(carried.Spine) : null,
             study.Tooling is { } jigs ? MouldReport.Of(jigs.Mould) : null,
             study.Tooling?.Jig is { } jig ? JigReport.Of(jig) : null,
-            study.Stock is { } stock ? StockReport.Of(stock) : null,
+            nest.GetAwaiter().GetResult() is { } stock ? StockReport.Of(stock) : null,
             study.Order is { } order ? OrderReport.Of(order) : null,
             [.. study.AllFindings.Select(FindingReport.Of)]
         );

@@ -41,20 +41,24 @@ internal sealed class NoFit
     public static NoFit Of(TurnedOutline still, TurnedOutline moving)
     {
         int first = 1 - moving.Rows;
-        List<Stretch>[] steps = new List<Stretch>[still.Rows - first];
+        int count = still.Rows - first;
+        int layers = 0;
+        double[] from = [];
+        double[] to = [];
+        List<Stretch> united = [];
         long work = 0;
-        for (int i = 0; i < steps.Length; i++)
+        for (int i = 0; i < count; i++)
         {
             int step = first + i;
             int row = Math.Max(0, step);
             int rows = Math.Min(still.Rows, moving.Rows + step) - row;
-            steps[i] = [];
+            united.Clear();
             for (int a = 0; a < still.Layers; a++)
             {
                 for (int b = 0; b < moving.Layers; b++)
                 {
                     Unite(
-                        steps[i],
+                        united,
                         still.From(a).Slice(row, rows),
                         still.To(a).Slice(row, rows),
                         moving.From(b).Slice(row - step, rows),
@@ -63,31 +67,48 @@ internal sealed class NoFit
                     work += rows;
                 }
             }
+
+            if (united.Count > layers)
+            {
+                Array.Resize(ref from, united.Count * count);
+                Array.Resize(ref to, united.Count * count);
+                from.AsSpan(layers * count).Fill(double.PositiveInfinity);
+                to.AsSpan(layers * count).Fill(double.NegativeInfinity);
+                layers = united.Count;
+            }
+
+            for (int layer = 0; layer < united.Count; layer++)
+            {
+                from[(layer * count) + i] = united[layer].From;
+                to[(layer * count) + i] = united[layer].To;
+            }
         }
 
-        (int layers, double[] from, double[] to) = Stretch.InLayers(steps);
         return new NoFit(first, layers, from, to) { Work = work };
     }
 
     /// <summary>The same two the other way round: every step and every stretch with its sign changed.</summary>
     public NoFit Reversed()
     {
-        List<Stretch>[] steps = new List<Stretch>[count];
+        double[] reversedFrom = new double[from.Length];
+        double[] reversedTo = new double[to.Length];
         for (int i = 0; i < count; i++)
         {
-            steps[count - 1 - i] = [];
-            for (int layer = spans.Length - 1; layer >= 0; layer--)
+            int filled = spans.Length;
+            while (filled > 0 && !(from[((filled - 1) * count) + i] < double.PositiveInfinity))
             {
-                int at = (layer * count) + i;
-                if (from[at] < to[at])
-                {
-                    steps[count - 1 - i].Add(new Stretch(-to[at], -from[at]));
-                }
+                filled--;
+            }
+
+            for (int layer = 0; layer < spans.Length; layer++)
+            {
+                int other = layer < filled ? filled - 1 - layer : layer;
+                reversedFrom[(layer * count) + count - 1 - i] = -to[(other * count) + i];
+                reversedTo[(layer * count) + count - 1 - i] = -from[(other * count) + i];
             }
         }
 
-        (int layers, double[] reversedFrom, double[] reversedTo) = Stretch.InLayers(steps);
-        return new NoFit(1 - first - count, layers, reversedFrom, reversedTo);
+        return new NoFit(1 - first - count, spans.Length, reversedFrom, reversedTo);
     }
 
     /// <summary>Moves places along the sheet on to where the outline that is placed no longer meets the one that stands; whether any was moved.</summary>

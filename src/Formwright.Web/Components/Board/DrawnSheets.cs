@@ -34,7 +34,7 @@ internal sealed partial class DrawnSheets
     private readonly ConcurrentDictionary<string, Lazy<IReadOnlyList<StageView>>> views = new(
         StringComparer.Ordinal
     );
-    private readonly Lazy<IReadOnlyList<NamedSheet>> early;
+    private readonly Lazy<Task<IReadOnlyList<NamedSheet>>> early;
     private readonly Lazy<Task<IReadOnlyList<NamedSheet>>> whole;
     private readonly Study study;
     private readonly CultureInfo culture;
@@ -43,20 +43,37 @@ internal sealed partial class DrawnSheets
     {
         this.study = study;
         this.culture = culture;
-        early = new(() => Make(withStock: false));
-        whole = new(() => Task.Run(() => Make(withStock: true)));
+        early = new(() => Task.Run(() => Made(withStock: false)));
+        whole = new(() => Task.Run(() => Made(withStock: true)));
     }
 
+    /// <summary>Whether the sheets are listed, if not yet those of the stock.</summary>
+    public bool IsListed => IsDone(early) || IsWhole;
+
     /// <summary>Whether <see cref="Sheets"/> has those of the stock, as the pack has.</summary>
-    public bool IsWhole => whole is { IsValueCreated: true, Value.IsCompletedSuccessfully: true };
+    public bool IsWhole => IsDone(whole);
 
-    /// <summary>The sheets in the pack's order; those of the stock only after <see cref="Nest"/>.</summary>
-    public IReadOnlyList<NamedSheet> Sheets => IsWhole ? whole.Value.Result : early.Value;
+    /// <summary>The sheets in the pack's order; none before <see cref="Follow"/> has them.</summary>
+    public IReadOnlyList<NamedSheet> Sheets =>
+        IsWhole ? whole.Value.Result
+        : IsListed ? early.Value.Result
+        : [];
 
-    /// <summary>Nests the stock behind the page; ends when all sheets are there.</summary>
-    public Task Nest() => whole.Value;
+    /// <summary>Makes the sheets behind the page, those of the stock last, for which it must be nested; ends when all are there.</summary>
+    /// <param name="told">Called when there are more of them, where this was called from.</param>
+    public async Task Follow(Action told)
+    {
+        ArgumentNullException.ThrowIfNull(told);
+        await early.Value;
+        told();
+        await whole.Value;
+        told();
+    }
 
-    private IReadOnlyList<NamedSheet> Make(bool withStock)
+    private static bool IsDone(Lazy<Task<IReadOnlyList<NamedSheet>>> made) =>
+        made is { IsValueCreated: true, Value.IsCompletedSuccessfully: true };
+
+    private IReadOnlyList<NamedSheet> Made(bool withStock)
     {
         using SheetCulture spoken = new(culture);
         return study.Sheets(withStock);

@@ -2,7 +2,7 @@ using Formwright.Curves;
 
 namespace Formwright.Drawing;
 
-/// <summary>Frame and centring marks after ISO 5457:1999, with the title block and the two bars.</summary>
+/// <summary>Frame and centring marks after ISO 5457:1999 (how far the marks reach inwards is ours), with the title block and the two bars.</summary>
 internal sealed record SheetFrame(Sheet Sheet) : Item
 {
     private const double MarkMm = 5;

@@ -56,10 +56,24 @@ public sealed record Study(
 
     /// <summary>Its sheets in trade order, in the language of the thread's UI culture; none without an instrument.</summary>
     /// <param name="withStock">Whether the sheets of the stock are among them, for which it must be nested.</param>
-    public IReadOnlyList<NamedSheet> Sheets(bool withStock = true) =>
-        Guitar is not null && Action is not null && Body is not null && Tooling is not null
-            ? SheetSet.Of(Guitar, Action, Body, Tooling, Plate, withStock ? Stock : null)
-            : [];
+    public IReadOnlyList<NamedSheet> Sheets(bool withStock = true)
+    {
+        if (Guitar is null || Action is null || Body is null || Tooling is null)
+        {
+            return [];
+        }
+
+        // It is nested while the other sheets are made.
+        Task<StockPlan?>? nest = withStock ? Task.Run(() => Stock) : null;
+        return SheetSet.Of(
+            Guitar,
+            Action,
+            Body,
+            Tooling,
+            Plate,
+            nest is null ? null : () => nest.GetAwaiter().GetResult()
+        );
+    }
 
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
     public NamedSheet? Sheet(string id) =>

@@ -27,14 +27,14 @@ public static class SheetSet
     /// <param name="body">Its body and wood.</param>
     /// <param name="tooling">Its tooling.</param>
     /// <param name="plate">Its soundboard as a plate; null leaves its sheets out.</param>
-    /// <param name="stock">What the tooling is cut from; null leaves its sheets out.</param>
+    /// <param name="nest">What the tooling is cut from, asked for when all other sheets are made; null leaves its sheets out.</param>
     public static IReadOnlyList<NamedSheet> Of(
         Guitar guitar,
         NeckAndAction action,
         BodyPlan body,
         Jigs.Tooling tooling,
         SoundboardPlate? plate = null,
-        StockPlan? stock = null
+        Func<StockPlan?>? nest = null
     )
     {
         ArgumentNullException.ThrowIfNull(guitar);
@@ -63,7 +63,7 @@ public static class SheetSet
         }
 
         sheets.AddRange(OrderSheets.Of(guitar, WorkOrder.Of(guitar, tooling)));
-        if (stock is not null)
+        if (nest?.Invoke() is { } stock)
         {
             sheets.AddRange(StockSheets(guitar, stock));
         }

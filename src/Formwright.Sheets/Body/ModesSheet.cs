@@ -50,31 +50,33 @@ internal static class ModesSheet
     // On the smallest paper, as large as it holds; the smallest scale on whatever holds that.
     private static (View[] Views, Paper Paper) Fitted(Guitar guitar, PlateTones tones)
     {
-        View[] views = [];
+        View[] pictures = new View[tones.Modes.Count];
+        Parallel.For(0, pictures.Length, i => pictures[i] = Picture(guitar, tones.Modes[i], i + 1));
+        int rows = (pictures.Length + Columns - 1) / Columns;
         Size need = default;
         foreach (Paper paper in (Paper[])[Paper.A3, Paper.A2])
         {
             Box area = new Sheet(TitleBlock.Empty, paper.Turned()).Area;
             foreach (double scale in Scales)
             {
-                views = [.. tones.Modes.Select((mode, i) => Picture(guitar, mode, i + 1, scale))];
-                int rows = (views.Length + Columns - 1) / Columns;
-                Box one = views[0].Bounds();
+                Box one = (pictures[0] with { Scale = scale }).Bounds();
                 need = new(
                     (Columns * (one.WidthMm + AcrossMm)) + ColumnMm,
                     (rows * (one.HeightMm + DownMm)) - DownMm
                 );
                 if (need.WidthMm <= area.WidthMm && need.HeightMm <= area.HeightMm)
                 {
-                    return (views, paper.Turned());
+                    return (At(scale), paper.Turned());
                 }
             }
         }
 
-        return (views, Composing.Lying(need));
+        return (At(Scales[^1]), Composing.Lying(need));
+
+        View[] At(double scale) => [.. pictures.Select(view => view with { Scale = scale })];
     }
 
-    private static View Picture(Guitar guitar, PlateMode mode, int number, double scale)
+    private static View Picture(Guitar guitar, PlateMode mode, int number)
     {
         // The sign of a mode is nobody's choice: the bridge's side that moves more goes up.
         bool flip = mode.SweptMm2 < 0;
@@ -87,7 +89,6 @@ internal static class ModesSheet
         )
         {
             RotationRad = View.NeckUp,
-            Scale = scale,
             Label = string.Create(
                 CultureInfo.CurrentCulture,
                 $"{number} · {mode.FrequencyHz:0} Hz"

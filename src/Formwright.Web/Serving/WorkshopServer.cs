@@ -16,6 +16,8 @@ public static class WorkshopServer
     /// <summary>Largest message that a page may send, bytes: a handle's place or a field, never a file.</summary>
     private const int MostMessageBytes = 64 * 1024;
 
+    private const int ThreadsBehindThePage = 8;
+
     /// <summary>Serves until it is told to stop (Ctrl+C, or a signal).</summary>
     /// <param name="options">What to serve.</param>
     /// <param name="started">Told the page's address, and the first code where it is shared, once it answers.</param>
@@ -28,6 +30,8 @@ public static class WorkshopServer
     )
     {
         ArgumentNullException.ThrowIfNull(started);
+        // Sheets, nests and studies are made behind the page and hold a thread each; a hand must not wait for one.
+        ThreadPool.SetMinThreads(Environment.ProcessorCount + ThreadsBehindThePage, 4);
         await using WebApplication app = Build(options);
         // The outlines of the first page are worked out while the server starts; what can't be read is told by the page itself.
         _ = Task.Run(app.Services.GetRequiredService<DesignGallery>().Entries, stop);

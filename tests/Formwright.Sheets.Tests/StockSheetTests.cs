@@ -32,7 +32,13 @@ public sealed class StockSheetTests
                 (Guitar guitar, Jigs.Tooling tooling, StockPlan plan) = Plan(model, method);
                 nests = plan.Sheets.Count;
                 return SheetSet
-                    .Of(guitar, NeckAndAction.Of(guitar), BodyPlan.Of(guitar), tooling, nest: () => plan)
+                    .Of(
+                        guitar,
+                        NeckAndAction.Of(guitar),
+                        BodyPlan.Of(guitar),
+                        tooling,
+                        nest: () => plan
+                    )
                     .Where(sheet =>
                         sheet.Id is "cut-list"
                         || sheet.Id.StartsWith("nest", StringComparison.Ordinal)

@@ -107,12 +107,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             );
     }
 
-    private NestSpot? Best(
-        int part,
-        IEnumerable<int> turns,
-        NestPiece piece,
-        List<NestSpot> others
-    )
+    private NestSpot? Best(int part, IEnumerable<int> turns, NestPiece piece, List<NestSpot> others)
     {
         NestSpot? best = null;
         double end = piece.LengthMm + (2 * SameMm);

@@ -32,7 +32,9 @@ internal readonly record struct Stretch(double From, double To)
     /// The first stretches of all rows, then the second of all rows and so on, so that one instruction serves several rows. Where a row has
     /// fewer a stretch starts at infinity and ends at minus infinity: nothing lies in it.
     /// </summary>
-    public static (int Layers, double[] From, double[] To) InLayers(IReadOnlyList<List<Stretch>> rows)
+    public static (int Layers, double[] From, double[] To) InLayers(
+        IReadOnlyList<List<Stretch>> rows
+    )
     {
         int layers = rows.Count > 0 ? rows.Max(row => row.Count) : 0;
         double[] from = new double[layers * rows.Count];

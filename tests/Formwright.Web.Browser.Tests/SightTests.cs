@@ -63,7 +63,10 @@ public sealed class SightTests(Browser browser)
             {
                 if (parts > 1)
                 {
-                    await page.Locator("[data-part]").Nth(part).ClickAsync();
+                    ILocator button = page.Locator("[data-part]").Nth(part);
+                    await button.ClickAsync();
+                    string id = (await button.GetAttributeAsync("data-part"))!;
+                    await Expect(page.Locator($"[data-view-of='{id} 0']")).ToBeVisibleAsync();
                 }
 
                 await DrawnAsync(page);

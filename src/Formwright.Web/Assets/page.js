@@ -76,6 +76,7 @@ export function attach(frame, server) {
             edge: handle.dataset.axis === "r" ? edgeOf(handle) : 0,
         };
         frame.classList.add("holding");
+        point(null);
         show(held.x, held.y);
     }, on);
 
@@ -138,9 +139,15 @@ export function attach(frame, server) {
             const far = onPlot ? Math.abs(at.y - y) : Math.hypot(at.x - x, at.y - y);
             if (far < least) { least = far; best = { x: +x, y: +y, p: +p, label }; }
         }
+        point(best);
+    }
+
+    function point(best) {
+        const svg = drawing();
+        const words = svg.querySelector("[data-probe-text]");
+        if (!words) return;
         put("[data-probe-on]", best?.x ?? -50, best?.y ?? -50);
         put("[data-probe-plot]", best?.p ?? -50, best?.y ?? -50);
-        const words = svg.querySelector("[data-probe-text]");
         words.textContent = best?.label ?? "";
         words.setAttribute("x", best ? best.p + 10 : -50);
         words.setAttribute("y", best ? best.y - 8 : -50);

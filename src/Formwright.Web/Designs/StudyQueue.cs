@@ -15,7 +15,7 @@ internal sealed class StudyQueue(Lock gate, Action<Study, bool> take, Action tol
     private const long BuildsWhileDragged = 1000;
 
     // A hand that has not moved for so long rests; one that goes on sees the other figures follow so often.
-    private static readonly TimeSpan HandRests = TimeSpan.FromMilliseconds(50);
+    private static readonly TimeSpan HandRests = TimeSpan.FromMilliseconds(40);
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(200);
 
     private (InstrumentDesign Design, bool IsDragged)? wanted;

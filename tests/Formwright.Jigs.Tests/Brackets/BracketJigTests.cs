@@ -1,9 +1,7 @@
 using System.Collections.Concurrent;
 using Formwright.Curves;
-using Formwright.Design;
 using Formwright.Design.Sections;
 using Formwright.Jigs.Brackets;
-using Formwright.Testing;
 using NetTopologySuite.Geometries;
 using Xunit;
 
@@ -277,51 +275,6 @@ public sealed class BracketJigTests
                 Assert.True(slots[i].Distance(slots[k]) >= plan.Design.WebMm - 1e-6);
             }
         }
-    }
-
-    [Theory]
-    [InlineData("jig.bracket.notch_height", "84", "jig.notch-too-high")]
-    [InlineData("jig.bracket.height", "110", "jig.bracket-over-ribs")]
-    [InlineData("jig.bracket.relief_depth", "1", "jig.overhang-meets-bracket")]
-    [InlineData("jig.bracket.relief_height", "1", "jig.edge-meets-bracket")]
-    [InlineData("jig.bracket.washer_diameter", "30", "jig.too-little-wood")]
-    [InlineData("jig.bracket.rear_face", "80", "jig.flanks-do-not-meet")]
-    [InlineData("jig.bracket.front_face", "28", "jig.waist-gap")]
-    [InlineData(
-        "jig.slots",
-        "[{ from_x = 60, from_y = 150, to_x = 60, to_y = 260 }]",
-        "jig.gap-too-long"
-    )]
-    [InlineData(
-        "jig.slots",
-        "[{ from_x = 60, from_y = 190, to_x = 60, to_y = 260 }, { from_x = 70, from_y = 190, to_x = 70, to_y = 260 }]",
-        "jig.slots-too-close"
-    )]
-    [InlineData(
-        "jig.slots",
-        "[{ from_x = 900, from_y = 190, to_x = 900, to_y = 260 }]",
-        "jig.slot-unused"
-    )]
-    public void A_broken_rule_is_found_and_names_a_field_that_exists(
-        string key,
-        string value,
-        string code
-    )
-    {
-        string text = File.ReadAllText(Repository.PathOf("examples", "heron.toml"));
-        DesignReading reading = DesignText.Parse(DesignEdit.Set(text, key, value), "heron.toml");
-        Assert.Empty(reading.Diagnostics);
-        JigPlan plan = JigMaker.Of(Examples.Build(reading.Design!));
-        Findings.Finding finding = plan.Findings.First(each => each.Code == code);
-        Assert.Contains(
-            DesignText.Keys(),
-            spec => spec.Path == finding.Field.Replace("[0]", "[]", StringComparison.Ordinal)
-        );
-        Assert.DoesNotContain(
-            "{",
-            finding.Message + finding.Cure + finding.Source,
-            StringComparison.Ordinal
-        );
     }
 
     private static JigPlan Plan(string which) => Each.GetOrAdd(which, Make);

@@ -6,7 +6,10 @@ namespace Formwright.Jigs.Tests;
 /// <summary>Edges as polygons of an independent library (NetTopologySuite), flattened here and not by the code under test.</summary>
 internal static class Polygons
 {
-    /// <summary>A closed path of arcs with points every half degree of turning.</summary>
+    // A flat arc of half a degree departs from its chord by more than a judge may be off.
+    private const double SagittaMm = 0.001;
+
+    /// <summary>A closed path of arcs with points every half degree of turning, and closer where the chords would leave the arc by more than 0.001 mm.</summary>
     public static Polygon Of(ArcPath path)
     {
         List<Coordinate> ring = [];
@@ -27,7 +30,11 @@ internal static class Polygons
             double heading = Math.Atan2(b.Y - a.Y, b.X - a.X) - (turning / 2);
             double cx = a.X - (radius * Math.Sin(heading));
             double cy = a.Y + (radius * Math.Cos(heading));
-            int steps = Math.Max(2, (int)Math.Ceiling(Math.Abs(turning) * 180 / Math.PI / 0.5));
+            double step = Math.Min(
+                Math.PI / 360,
+                2 * Math.Acos(Math.Max(0, 1 - (SagittaMm / Math.Abs(radius))))
+            );
+            int steps = Math.Max(2, (int)Math.Ceiling(Math.Abs(turning) / step));
             for (int k = 1; k < steps; k++)
             {
                 double at = heading + (turning * k / steps);

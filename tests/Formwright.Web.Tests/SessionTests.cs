@@ -1,10 +1,12 @@
 using Formwright.Design;
 using Formwright.Web.Designs;
+using Microsoft.Extensions.Logging.Abstractions;
 
 namespace Formwright.Web.Tests;
 
 public sealed class SessionTests : IDisposable
 {
+    private static readonly Behind Behind = new(NullLogger<Behind>.Instance);
     private readonly DesignFolder folder = new(
         Path.Combine(Path.GetTempPath(), $"formwright-session-{Guid.NewGuid():N}")
     );
@@ -16,7 +18,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public void AnEditIsWrittenWithCommentsAndCanBeUndoneAndRedone()
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         Assert.Empty(session.Set("outline.waist.width", "240"));
         session.Save();
         string text = File.ReadAllText(folder.PathOf("Heron"));
@@ -36,7 +38,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public void ADragIsUndoneAsOne()
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         for (int i = 1; i <= 20; i++)
         {
             session.Set("outline.waist.width", $"{236 + i}", "one");
@@ -50,7 +52,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public void AValueThatDoesNotReadChangesNothing()
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         Assert.NotEmpty(session.Set("outline.waist.width", "5"));
         Assert.Equal(DesignModels.TextOf("heron"), session.State.Text);
         Assert.False(session.State.CanUndo);
@@ -61,7 +63,7 @@ public sealed class SessionTests : IDisposable
     [InlineData(false)]
     public void AClashKeepsBothUntilItIsSettled(bool keepOurs)
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         string theirs = DesignModels
             .TextOf("heron")
             .Replace("width = 236", "width = 230", StringComparison.Ordinal);
@@ -84,7 +86,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public void ABrokenFileKeepsTheLastDesign()
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         File.WriteAllText(folder.PathOf("Heron"), "[outline]\nbody_lenght = 488\n");
         session.LookAtDisk();
         Assert.NotEmpty(session.State.Reading.Diagnostics);
@@ -97,7 +99,7 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public async Task EverythingElseFollowsTheOutline()
     {
-        using DesignSession session = new(folder, "Heron");
+        using DesignSession session = new(folder, "Heron", Behind);
         await session.WhenSettled();
         session.Set("outline.waist.width", "240");
         Assert.True(session.State.IsPending);
@@ -129,7 +131,7 @@ public sealed class SessionTests : IDisposable
         string outside = Path.GetTempFileName();
         File.CreateSymbolicLink(Path.Combine(folder.Root, "link.toml"), outside);
         Assert.DoesNotContain("link", folder.Names());
-        using DesignSessions sessions = new(folder);
+        using DesignSessions sessions = new(folder, Behind);
         Assert.Null(sessions.Open("link"));
         File.Delete(outside);
     }

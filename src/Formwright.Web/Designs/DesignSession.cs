@@ -2,6 +2,7 @@ using Formwright.Curves;
 using Formwright.Design;
 using Formwright.Design.Reading;
 using Formwright.Instrument.Body;
+using Formwright.Packs;
 
 namespace Formwright.Web.Designs;
 
@@ -19,18 +20,28 @@ public sealed class DesignSession : IDisposable
     private readonly Lock gate = new();
     private readonly Timer timer;
     private readonly StudyQueue studies;
+    private readonly Behind behind;
     private readonly LinkedList<string> undo = new();
     private readonly Stack<string> redo = new();
     private string onDisk;
     private string? running;
+    private bool isDoubtful;
 
     /// <summary>Opens a design.</summary>
     /// <exception cref="ArgumentException">There is no such design.</exception>
     /// <exception cref="IOException">It can't be read.</exception>
-    public DesignSession(DesignFolder folder, string name)
+    public DesignSession(DesignFolder folder, string name, Behind behind)
+        : this(folder, name, behind, Study.Of) { }
+
+    internal DesignSession(
+        DesignFolder folder,
+        string name,
+        Behind behind,
+        Func<InstrumentDesign, Study?, long?, Study> study
+    )
     {
         ArgumentNullException.ThrowIfNull(folder);
-        this.folder = folder;
+        (this.folder, this.behind) = (folder, behind);
         Name = name;
         DesignReading reading = DesignText.Load(folder.PathOf(name));
         onDisk = reading.Text;
@@ -52,11 +63,14 @@ public sealed class DesignSession : IDisposable
             false,
             false
         );
-        timer = new Timer(_ => Save());
+        timer = new Timer(_ => behind.Ends(Save));
         studies = new StudyQueue(
             gate,
-            (study, isPending) => State = State with { Study = study, IsPending = isPending },
-            () => Changed?.Invoke()
+            (taken, isPending) => State = State with { Study = taken, IsPending = isPending },
+            () => State = State with { HasFailed = true },
+            () => Changed?.Invoke(),
+            behind,
+            study
         );
         if (reading.Succeeded)
         {
@@ -293,6 +307,28 @@ public sealed class DesignSession : IDisposable
         timer.Change(SaveDelay, Timeout.InfiniteTimeSpan);
     }
 
+    /// <summary>Does work for a page that shows this design; when it fails the next page that opens has everything computed anew.</summary>
+    /// <returns>Whether it came to its end.</returns>
+    internal async Task<bool> DoBehind(Func<Task> work)
+    {
+        bool isDone = await behind.Ends(work);
+        isDoubtful |= !isDone;
+        return isDone;
+    }
+
+    /// <summary>A page opens: what failed is tried again.</summary>
+    public void TryAgain()
+    {
+        lock (gate)
+        {
+            if ((isDoubtful || State.HasFailed) && State.Design is { } design)
+            {
+                isDoubtful = false;
+                Want(design);
+            }
+        }
+    }
+
     /// <summary>Ends when everything is computed.</summary>
     public Task WhenSettled() => studies.WhenDone();
 
@@ -324,7 +360,7 @@ public sealed class DesignSession : IDisposable
 
     private void Want(InstrumentDesign design, bool isDragged = false)
     {
-        State = State with { IsPending = true };
+        State = State with { IsPending = true, HasFailed = false };
         studies.Want(design, isDragged);
     }
 }

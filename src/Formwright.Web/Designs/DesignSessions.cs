@@ -9,15 +9,16 @@ public sealed class DesignSessions : IDisposable
         StringComparer.Ordinal
     );
     private readonly FileSystemWatcher watcher;
+    private readonly Behind behind;
 
-    public DesignSessions(DesignFolder folder)
+    public DesignSessions(DesignFolder folder, Behind behind)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        Folder = folder;
+        (Folder, this.behind) = (folder, behind);
         watcher = new FileSystemWatcher(folder.Root, "*.toml") { EnableRaisingEvents = true };
-        watcher.Changed += (_, change) => LookAt(change.Name);
-        watcher.Created += (_, change) => LookAt(change.Name);
-        watcher.Renamed += (_, change) => LookAt(change.Name);
+        watcher.Changed += (_, change) => behind.Ends(() => LookAt(change.Name));
+        watcher.Created += (_, change) => behind.Ends(() => LookAt(change.Name));
+        watcher.Renamed += (_, change) => behind.Ends(() => LookAt(change.Name));
     }
 
     public DesignFolder Folder { get; }
@@ -27,7 +28,7 @@ public sealed class DesignSessions : IDisposable
         Folder.Exists(name)
             ? open.GetOrAdd(
                 name,
-                each => new Lazy<DesignSession>(() => new DesignSession(Folder, each))
+                each => new Lazy<DesignSession>(() => new DesignSession(Folder, each, behind))
             ).Value
             : null;
 

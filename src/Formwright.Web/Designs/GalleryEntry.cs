@@ -15,4 +15,8 @@ public sealed record GalleryEntry(
     Outline? Outline,
     bool IsDrawn,
     int? ToSeeTo
-);
+)
+{
+    /// <summary>Whether working it out failed.</summary>
+    public bool HasFailed { get; init; }
+}

@@ -10,7 +10,7 @@ namespace Formwright.Web.Designs;
 /// <param name="Good">The last text that read well; null where none has.</param>
 /// <param name="Outline">Its outline, solved; null where no design has read well.</param>
 /// <param name="Study">What was computed last; null before the first time.</param>
-/// <param name="IsPending">Whether <paramref name="Study"/> is behind <see cref="Design"/> and on its way.</param>
+/// <param name="IsPending">Whether <paramref name="Study"/> is behind <see cref="Design"/>: on its way, unless <see cref="HasFailed"/>.</param>
 /// <param name="SavedAt">When it was last kept on disk.</param>
 /// <param name="IsSaved">Whether the text is on disk.</param>
 /// <param name="SaveFault">Why it could not be kept, or null.</param>
@@ -32,6 +32,9 @@ public sealed record SessionState(
     bool CanRedo
 )
 {
+    /// <summary>Whether the design could not be computed, so that its study is not on its way.</summary>
+    public bool HasFailed { get; init; }
+
     /// <summary>The gaps found on the workboard.</summary>
     public FoundGaps Gaps { get; init; } = FoundGaps.None;
 

@@ -9,8 +9,18 @@ namespace Formwright.Web.Designs;
 /// </summary>
 /// <param name="gate">Held while something is wanted and while an answer is taken.</param>
 /// <param name="take">Takes a study, and whether another is under way; called with the gate held.</param>
-/// <param name="told">Called after that, without it.</param>
-internal sealed class StudyQueue(Lock gate, Action<Study, bool> take, Action told)
+/// <param name="failed">Told that the latest design could not be computed; called with the gate held.</param>
+/// <param name="told">Called after either, without it.</param>
+/// <param name="behind">Does the work.</param>
+/// <param name="study">Computes a design, from an earlier study, with so many builds.</param>
+internal sealed class StudyQueue(
+    Lock gate,
+    Action<Study, bool> take,
+    Action failed,
+    Action told,
+    Behind behind,
+    Func<InstrumentDesign, Study?, long?, Study> study
+)
 {
     private const long BuildsWhileDragged = 1000;
 
@@ -62,19 +72,33 @@ internal sealed class StudyQueue(Lock gate, Action<Study, bool> take, Action tol
                 wanted = null;
             }
 
-            last = Study.Of(design, last, isAtRest ? null : BuildsWhileDragged);
+            bool isDone = behind.Ends(() =>
+                last = study(design, last, isAtRest ? null : BuildsWhileDragged)
+            );
             lock (gate)
             {
-                // The many builds of the chance wait until the hand rests.
-                if (!isAtRest && wanted is null)
+                if (!isDone)
                 {
-                    wanted = (design, true);
+                    // Nothing is taken over from what may be at fault.
+                    last = null;
+                    if (wanted is null)
+                    {
+                        failed();
+                    }
                 }
+                else
+                {
+                    // The many builds of the chance wait until the hand rests.
+                    if (!isAtRest && wanted is null)
+                    {
+                        wanted = (design, true);
+                    }
 
-                take(last, wanted is not null);
+                    take(last!, wanted is not null);
+                }
             }
 
-            told();
+            behind.Ends(told);
         }
     }
 

@@ -92,6 +92,7 @@ public static class WorkshopServer
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton(TimeProvider.System);
         builder.Services.AddSingleton<Devices>();
+        builder.Services.AddSingleton<Behind>();
         builder.Services.AddSingleton<DesignSessions>();
         builder.Services.AddSingleton<DesignGallery>();
         builder

@@ -99,6 +99,74 @@ public sealed class SightTests(Browser browser)
         await page.WaitForFunctionAsync(isDrawn, null, new() { Timeout = 100_000 });
     }
 
+    // Names whose letters, as they stand, meet a line, the box of builds or another name.
+    private const string Touching = """
+        () => {
+            const chart = document.querySelector("svg[data-drawing]");
+            const ofChart = [...chart.querySelectorAll("path.plot, path.dimension, path.build-box, text.second")];
+            const corners = text => {
+                const { x, y, width, height } = text.getBBox();
+                const to = text.getScreenCTM();
+                // The box has room for accents and descenders that figures and names don't fill.
+                return [[x, y + height * 0.2], [x + width, y + height * 0.2], [x + width, y + height * 0.85], [x, y + height * 0.85]].map(([px, py]) => new DOMPoint(px, py).matrixTransform(to));
+            };
+            const within = (p, box) => {
+                let sign = 0;
+                for (let i = 0; i < 4; i++) {
+                    const [a, b] = [box[i], box[(i + 1) % 4]];
+                    const side = Math.sign((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x));
+                    if (side && sign && side !== sign) return false;
+                    sign = side || sign;
+                }
+                return true;
+            };
+            const names = ofChart.filter(each => each.tagName === "text" && each.getScreenCTM() && each.getBoundingClientRect().top > innerHeight * 0.45);
+            const lines = ofChart.filter(each => each.tagName === "path" && each.getBoundingClientRect().bottom > innerHeight * 0.45);
+            const faults = [];
+            for (const name of names) {
+                const box = corners(name);
+                for (const line of lines) {
+                    const to = line.getScreenCTM();
+                    const length = line.getTotalLength();
+                    for (let at = 0; at <= length; at += 1) {
+                        const p = line.getPointAtLength(at).matrixTransform(to);
+                        if (within(p, box)) { faults.push(`'${name.textContent}' touches a line`); break; }
+                    }
+                }
+                for (const other of names) {
+                    if (other !== name && corners(other).some(p => within(p, box))) faults.push(`'${name.textContent}' touches '${other.textContent}'`);
+                }
+            }
+            return names.length < 10 || lines.length < 4 ? ["no chart"] : faults;
+        }
+        """;
+
+    [Theory]
+    [InlineData(1440, 900, "en.mm.point.light")]
+    [InlineData(1280, 800, "es.in.comma.dark")]
+    [InlineData(1024, 768, "en.mm.point.light")]
+    [InlineData(768, 1024, "es.mm.comma.light")]
+    public async Task NoNameOfTheChartTouchesALine(int width, int height, string cookie)
+    {
+        string name = browser.Shop.Add("heron", $"chart-{width}");
+        await using IBrowserContext context = await browser.ContextAsync(
+            width,
+            height,
+            cookie,
+            browser.Shop.Address
+        );
+        IPage page = await context.NewPageAsync();
+        await page.OpenAsync($"{browser.Shop.Address}/d/{name}/action");
+        foreach (string ramp in (string[])["1.5", "0", "3.4"])
+        {
+            await page.SetAsync("neck.ramp", $"{ramp} mm");
+            await browser.Shop.FileSaysAsync(name, $"ramp = {ramp}");
+            await DrawnAsync(page);
+            string[] touching = await page.EvaluateAsync<string[]>(Touching);
+            Assert.True(touching.Length == 0, string.Join('\n', touching));
+        }
+    }
+
     [Fact]
     public async Task TheListHasEverySheetOfThePack()
     {

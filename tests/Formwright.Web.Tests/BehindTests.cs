@@ -72,8 +72,7 @@ public sealed class BehindTests : IDisposable
             folder,
             "Heron",
             new Behind(faults),
-            (_, _, _) =>
-                tries++ == 0 ? throw new InvalidOperationException("once") : Heron.Value
+            (_, _, _) => tries++ == 0 ? throw new InvalidOperationException("once") : Heron.Value
         );
         await session.WhenSettled();
         Assert.True(session.State.HasFailed);

@@ -17,6 +17,16 @@ internal sealed class SvgText(RenderTreeBuilder builder)
         builder.CloseElement();
     }
 
+    /// <summary>Letters turned about their first one, clockwise.</summary>
+    public void Turned(string style, double x, double y, double degrees, string text)
+    {
+        builder.OpenElement(20, "text");
+        builder.AddAttribute(21, "class", style);
+        builder.AddAttribute(22, "transform", $"translate({N(x)} {N(y)}) rotate({N(degrees)})");
+        builder.AddContent(23, text);
+        builder.CloseElement();
+    }
+
     public void Path(string style, string path)
     {
         builder.OpenElement(10, "path");

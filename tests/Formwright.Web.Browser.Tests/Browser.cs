@@ -49,13 +49,16 @@ public sealed class Browser : IAsyncLifetime
         int width = 1440,
         int height = 900,
         string cookie = "en.mm.point.light",
-        string? address = null
+        string? address = null,
+        bool isTablet = false
     )
     {
         IBrowserContext context = await browser!.NewContextAsync(
             new()
             {
                 ViewportSize = new() { Width = width, Height = height },
+                HasTouch = isTablet,
+                IsMobile = isTablet,
             }
         );
         context.SetDefaultTimeout(60_000);

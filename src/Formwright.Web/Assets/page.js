@@ -57,7 +57,10 @@ export function attach(frame, server) {
     }
 
     frame.addEventListener("pointerdown", event => {
-        const handle = event.target.closest("[data-handle]");
+        const near = event.target.closest("[data-touch]")?.dataset;
+        const handle = near
+            ? frame.querySelector(`[data-handle="${near.touch}"][data-axis="${near.touchAxis}"]`)
+            : event.target.closest("[data-handle]");
         if (!handle || event.button > 0) return;
         event.preventDefault();
         handle.focus({ preventScroll: true });

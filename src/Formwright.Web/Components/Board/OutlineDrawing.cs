@@ -16,8 +16,10 @@ internal sealed class OutlineDrawing
     /// <summary>Share of a radius at which its handle stands, from the outline.</summary>
     public const double RadiusShare = 0.3;
 
-    private const double LeftPx = 104;
+    // Room for body length and stations at the left, for hairs, and between them and the plot.
+    private const double LeftPx = 124;
     private const double HairPx = 42;
+    private const double GapPx = 48;
     private const int MostTracePoints = 1500;
 
     public OutlineDrawing(
@@ -34,10 +36,10 @@ internal sealed class OutlineDrawing
         double widest = Math.Max(design.LowerBout.WidthMm, design.UpperBout.WidthMm);
         Scale = Math.Min(
             (Height - 172) / design.BodyLengthMm,
-            (Width - LeftPx - HairPx - PlotWidth - 64) / widest
+            (Width - LeftPx - HairPx - PlotWidth - GapPx) / widest
         );
         Top = 84 + Math.Max(0, (Height - 172 - (Scale * design.BodyLengthMm)) / 2);
-        double spare = Width - LeftPx - HairPx - PlotWidth - 64 - (Scale * widest);
+        double spare = Width - LeftPx - HairPx - PlotWidth - GapPx - (Scale * widest);
         Cx = LeftPx + 20 + (spare * 0.4) + (Scale * widest / 2);
         PlotX = Width - (PlotWidth * 0.42) - 26 - (spare * 0.25);
         Design = design;

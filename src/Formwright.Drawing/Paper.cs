@@ -25,6 +25,15 @@ public sealed record Paper(string Name, double WidthMm, double HeightMm)
     /// <summary>ISO 216, upright.</summary>
     public static Paper A4 { get; } = new("A4", 210, 297);
 
+    /// <summary>ISO 5457, elongated: three times A4, upright; off a roll of 297 mm.</summary>
+    public static Paper A4x3 { get; } = new("A4×3", 297, 630);
+
+    /// <summary>ISO 5457, elongated: four times A4, upright.</summary>
+    public static Paper A4x4 { get; } = new("A4×4", 297, 841);
+
+    /// <summary>ISO 5457, elongated: three times A3, upright.</summary>
+    public static Paper A3x3 { get; } = new("A3×3", 420, 891);
+
     /// <summary>On its side.</summary>
     public Paper Turned() => this with { WidthMm = HeightMm, HeightMm = WidthMm };
 
@@ -41,10 +50,10 @@ public sealed record Paper(string Name, double WidthMm, double HeightMm)
         );
     }
 
-    /// <summary>The smallest of A4 to A0, upright or on its side, whose drawing area holds a drawing of this size; else one of its own.</summary>
+    /// <summary>The smallest of A4 to A0 and the long sizes, upright or on its side, whose drawing area holds a drawing of this size; else one of its own.</summary>
     public static Paper Holding(Size drawing)
     {
-        foreach (Paper paper in new[] { A4, A3, A2, A1, A0 })
+        foreach (Paper paper in new[] { A4, A3, A4x3, A2, A4x4, A3x3, A1, A0 })
         {
             foreach (Paper way in new[] { paper, paper.Turned() })
             {

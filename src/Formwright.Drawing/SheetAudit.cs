@@ -18,6 +18,15 @@ public static class SheetAudit
         LineStyle.Pocket.Layer,
     ];
 
+    // Grounds that letters may stand on, and the frame, which is looked at by itself.
+    private static readonly HashSet<string> Grounds =
+    [
+        LineStyle.Frame.Layer,
+        LineStyle.Hatch.Layer,
+        LineStyle.Hair.Layer,
+        LineStyle.Guide.Layer,
+    ];
+
     /// <summary>All flaws of a sheet, those that the items reported first; empty for a sheet that may leave the office.</summary>
     public static IReadOnlyList<SheetFlaw> Of(Sheet sheet)
     {
@@ -32,7 +41,7 @@ public static class SheetAudit
         List<SheetFlaw> flaws = [.. drawn.Flaws];
         Text[] texts = [.. drawn.Marks.OfType<TextMark>().Select(mark => new Text(mark))];
         OnTexts(texts, flaws);
-        OnOutlines(texts, drawn.Marks, flaws);
+        OnLines(texts, drawn.Marks, flaws);
         Box frame = drawn.Sheet.Frame;
         Box paper = drawn.Sheet.PaperBox.Grown(-4);
         Box title = drawn.Sheet.TitleBlockBox.Grown(-TouchMm);
@@ -117,12 +126,23 @@ public static class SheetAudit
         }
     }
 
-    private static void OnOutlines(Text[] texts, IReadOnlyList<Mark> marks, List<SheetFlaw> flaws)
+    // No text on an outline; on a thinner line only where the text clears it.
+    private static void OnLines(Text[] texts, IReadOnlyList<Mark> marks, List<SheetFlaw> flaws)
     {
+        Box[] cleared =
+        [
+            .. marks
+                .OfType<FillMark>()
+                .Where(fill => fill.Level == Level.Clear)
+                .Select(Ink.BoundsOf)
+                .Select(box => box.Grown(TouchMm)),
+        ];
+        Text[] bare = [.. texts.Where(text => !cleared.Any(box => box.Holds(text.Box)))];
         HashSet<Text> reported = [];
         foreach (StrokeMark stroke in marks.OfType<StrokeMark>())
         {
-            if (!Outlines.Contains(stroke.Layer))
+            bool isOutline = Outlines.Contains(stroke.Layer);
+            if (!isOutline && (stroke.Level == Level.Over || Grounds.Contains(stroke.Layer)))
             {
                 continue;
             }
@@ -134,7 +154,7 @@ public static class SheetAudit
                 Point a = points[i];
                 Point b = points[(i + 1) % points.Count];
                 Box box = Box.Empty.With(a).With(b);
-                foreach (Text text in texts)
+                foreach (Text text in isOutline ? texts : bare)
                 {
                     if (
                         text.Box.Grown(TouchMm).Overlaps(box.Grown(TouchMm))
@@ -144,7 +164,11 @@ public static class SheetAudit
                     {
                         reported.Add(text);
                         flaws.Add(
-                            new(SheetFlawKind.TextOnOutline, text.Mark.Text, text.Mark.Start)
+                            new(
+                                isOutline ? SheetFlawKind.TextOnOutline : SheetFlawKind.TextOnLine,
+                                text.Mark.Text,
+                                text.Mark.Start
+                            )
                         );
                     }
                 }

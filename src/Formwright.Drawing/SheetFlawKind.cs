@@ -9,6 +9,9 @@ public enum SheetFlawKind
     /// <summary>A text lies across an outline.</summary>
     TextOnOutline,
 
+    /// <summary>A thinner line runs through a text that does not clear it.</summary>
+    TextOnLine,
+
     /// <summary>A text leaves the frame.</summary>
     TextOutsideFrame,
 

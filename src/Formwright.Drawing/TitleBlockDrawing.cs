@@ -138,7 +138,10 @@ internal static class TitleBlockDrawing
 
     private static string ScaleOf(Sheet sheet)
     {
-        double[] scales = [.. sheet.Items.OfType<View>().Select(v => v.Scale).Distinct()];
+        double[] scales =
+        [
+            .. sheet.Items.Select(item => item.NamedScale).OfType<double>().Distinct(),
+        ];
         return scales.Length switch
         {
             0 => "",

@@ -37,12 +37,33 @@ public sealed class SheetAuditTests
         );
 
     [Fact]
-    public void Text_across_an_outline_but_not_across_a_thin_line()
+    public void Text_across_an_outline_or_across_a_thin_line_that_it_does_not_clear()
     {
         Label label = new("figure", new(50, 100));
         Line across = new(new Point(40, 101), new Point(90, 101), LineStyle.Outline);
+        Line thin = across with { Style = LineStyle.Centreline };
         Assert.Equal([SheetFlawKind.TextOnOutline], Kinds(label, across));
-        Assert.Empty(Kinds(label, across with { Style = LineStyle.Witness }));
+        Assert.Equal([SheetFlawKind.TextOnOutline], Kinds(label with { Clear = true }, across));
+        Assert.Equal([SheetFlawKind.TextOnLine], Kinds(label, thin));
+        Assert.Empty(Kinds(label with { Clear = true }, thin));
+        Assert.Empty(Kinds(label, across with { Style = LineStyle.Hatch }));
+    }
+
+    [Fact]
+    public void Zone_that_leaves_the_axes_is_cut_before_the_letters_below_them()
+    {
+        Plot plot = new(
+            "",
+            new PlotAxis("an axis with a long name under the plot", 0, 4),
+            new PlotAxis("y", 0, 4),
+            [new PlotSeries([new(0, 1), new(4, 2)])],
+            new Size(150, 80)
+        )
+        {
+            TopLeft = new(30, 250),
+            Zones = [Box.Of(0.5, -2, 3.5, 1)],
+        };
+        Assert.Empty(Kinds(plot));
     }
 
     [Fact]

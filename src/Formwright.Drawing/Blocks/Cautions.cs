@@ -8,7 +8,10 @@ public sealed record Cautions(IReadOnlyList<string> Texts, double WidthMm) : Blo
     private const double PadMm = 4;
     private const double SignMm = 9;
 
-    private Notes Inner => new(Words.Of("cautions"), Texts, WidthMm - (2 * PadMm) - SignMm - 4);
+    public TextStyle Style { get; init; } = TextStyle.Body;
+
+    private Notes Inner =>
+        new(Words.Of("cautions"), Texts, WidthMm - (2 * PadMm) - SignMm - 4) { Style = Style };
 
     public override Size Size => new(WidthMm, Math.Max(SignMm, Inner.Size.HeightMm) + (2 * PadMm));
 
@@ -27,7 +30,7 @@ public sealed record Cautions(IReadOnlyList<string> Texts, double WidthMm) : Blo
             [top, top + new Vector(-SignMm / 2, -7.8), top + new Vector(SignMm / 2, -7.8)],
             closed: true
         );
-        ink.Stroke(sign, LineStyle.Outline with { Layer = "caution" });
+        ink.Stroke(sign, LineStyle.Outline with { Layer = "caution" }, Level.Over);
         ink.Text(
             "!",
             top - new Vector(0, 6.8),

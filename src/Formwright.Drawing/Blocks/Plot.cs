@@ -16,7 +16,7 @@ public sealed record Plot(
     Size Extent
 ) : Block
 {
-    /// <summary>Ranges to be hit, drawn as hatched boxes, in the plot's values.</summary>
+    /// <summary>Ranges to be hit, drawn as hatched boxes, in the plot's values; cut where they leave the axes.</summary>
     public IReadOnlyList<Box> Zones { get; init; } = [];
 
     /// <summary>Points that are held or measured.</summary>
@@ -48,7 +48,18 @@ public sealed record Plot(
 
         foreach (Box zone in Zones)
         {
-            new Region(Shape.Rectangle(new Box(On(zone.Min), On(zone.Max))))
+            Point low = On(zone.Min);
+            Point high = On(zone.Max);
+            new Region(
+                Shape.Rectangle(
+                    Box.Of(
+                        Math.Clamp(low.X, field.LeftMm, field.RightMm),
+                        Math.Clamp(low.Y, field.BottomMm, field.TopMm),
+                        Math.Clamp(high.X, field.LeftMm, field.RightMm),
+                        Math.Clamp(high.Y, field.BottomMm, field.TopMm)
+                    )
+                )
+            )
             {
                 HatchDegrees = 45,
                 HatchSpacingMm = 1.2,
@@ -71,7 +82,11 @@ public sealed record Plot(
                 continue;
             }
 
-            if (last.End.X > field.RightMm - 0.5)
+            if (series.NameOnLine)
+            {
+                NameOn(ink, last, series.Name);
+            }
+            else if (last.End.X > field.RightMm - 0.5)
             {
                 names.Add((last.End.Y, series.Name));
             }
@@ -91,6 +106,20 @@ public sealed record Plot(
         }
     }
 
+    // Along the line, a little before its end, where it is clear of the axes.
+    private void NameOn(Ink ink, Shape line, string name)
+    {
+        Vector back = line.Start - line.End;
+        double room = (Style.WidthMm(name) / 2) + (3 * Style.HeightMm);
+        double angle = back.Angle;
+        angle =
+            angle > Math.PI / 2 ? angle - Math.PI
+            : angle <= -Math.PI / 2 ? angle + Math.PI
+            : angle;
+        Point at = line.End + (back * Math.Min(0.5, room / back.Length));
+        ink.Text(name, at, Style, Align.Centre, Rise.Middle, angle, clear: true);
+    }
+
     /// <summary>The names right of the field, apart from each other and not below it.</summary>
     private void Name(Ink ink, List<(double Y, string Name)> names, Box field)
     {
@@ -108,10 +137,10 @@ public sealed record Plot(
     {
         double ticks = Y.Ticks().Select(t => Style.WidthMm(Y.Figure(t))).DefaultIfEmpty().Max();
         double names = Series
-            .Select(s => s.Name.Length > 0 ? Style.WidthMm(s.Name) + 2 : 0)
+            .Select(s => s.Name.Length > 0 && !s.NameOnLine ? Style.WidthMm(s.Name) + 2 : 0)
             .DefaultIfEmpty()
             .Max();
-        double head = Heading.Length > 0 ? Style.ItsHeading.HeightMm + 4 : 1;
+        double head = Heading.Length > 0 ? Style.ItsHeading.HeightMm + Style.HeightMm + 3 : 1;
         return Box.Of(
             corner.X + (2 * Style.HeightMm) + 2 + ticks,
             corner.Y - Extent.HeightMm + (4.4 * Style.HeightMm),

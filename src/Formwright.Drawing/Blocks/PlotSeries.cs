@@ -6,4 +6,7 @@ namespace Formwright.Drawing;
 public sealed record PlotSeries(IReadOnlyList<Point> Points, string Name = "")
 {
     public LineStyle Style { get; init; } = LineStyle.Curve;
+
+    /// <summary>Letters the name on the line, near its end: for straight lines that run alike and leave by different sides.</summary>
+    public bool NameOnLine { get; init; }
 }

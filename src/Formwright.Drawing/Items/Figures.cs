@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Formwright.Drawing;
 
-/// <summary>Figures as a maker reads them, in the reader's culture.</summary>
+/// <summary>Figures as a maker reads them, in the reader's culture and with a true minus.</summary>
 public static class Figures
 {
     /// <summary>A length in mm without its unit, with no more decimals than it needs: 488, 106.9.</summary>
@@ -16,7 +16,7 @@ public static class Figures
 
         double rounded = Math.Round(valueMm, decimals, MidpointRounding.AwayFromZero);
         string pattern = decimals == 0 ? "0" : "0." + new string('#', decimals);
-        return (rounded == 0 ? 0 : rounded).ToString(pattern, CultureInfo.CurrentCulture);
+        return Written(rounded, pattern);
     }
 
     /// <summary>A length in mm with all its decimals, for columns: 1.50.</summary>
@@ -29,6 +29,10 @@ public static class Figures
         }
 
         double rounded = Math.Round(valueMm, decimals, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0 : rounded).ToString($"F{decimals}", CultureInfo.CurrentCulture);
+        return Written(rounded, $"F{decimals}");
     }
+
+    // As wide as a plus, unlike the hyphen of the keyboard; and never a minus before 0.
+    private static string Written(double rounded, string pattern) =>
+        (rounded < 0 ? "−" : "") + Math.Abs(rounded).ToString(pattern, CultureInfo.CurrentCulture);
 }

@@ -6,6 +6,9 @@ public abstract record Item
     /// <summary>A name that the marks of this item carry, so that the page can light it up; null takes that of the view.</summary>
     public string? Key { get; init; }
 
+    /// <summary>The scale that the title block names for it; null where it has none.</summary>
+    public virtual double? NamedScale => null;
+
     /// <summary>Draws itself; <paramref name="placement"/> takes its own mm to sheet mm.</summary>
     public abstract void Draw(Ink ink, Placement placement);
 }

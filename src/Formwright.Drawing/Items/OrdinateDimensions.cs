@@ -28,6 +28,14 @@ public sealed record OrdinateDimensions(
 
     public TextStyle NameStyle { get; init; } = TextStyle.Body;
 
+    /// <summary>The same, lettered a size up: for sheets of A2 and larger.</summary>
+    public OrdinateDimensions Larger =>
+        this with
+        {
+            Style = Style.Larger,
+            NameStyle = NameStyle.Larger,
+        };
+
     public override void Draw(Ink ink, Placement placement)
     {
         ArgumentNullException.ThrowIfNull(ink);

@@ -30,6 +30,8 @@ public sealed record View(IReadOnlyList<Item> Items, ViewFrame Frame = ViewFrame
 
     /// <summary>Sheet mm per model mm: 1 full size, 0.5 for 1:2.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a positive finite number.</exception>
+    public override double? NamedScale => Scale;
+
     public double Scale
     {
         get => scale;

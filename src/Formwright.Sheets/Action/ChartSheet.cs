@@ -60,8 +60,9 @@ internal static class ChartSheet
                     whole ? SheetsWords.Of.Format("chart.saddle", line.SaddleMm) : ""
                 )
                 {
+                    NameOnLine = true,
                     Style =
-                        isWanted ? LineStyle.Outline
+                        isWanted ? LineStyle.Curve with { WidthMm = 0.5 }
                         : whole ? LineStyle.Curve
                         : LineStyle.Hair,
                 }

@@ -13,6 +13,7 @@ internal static class ShapeItems
 {
     private const double ToleranceMm = 0.1;
     private const double StepMm = 7;
+    private const double NameApartMm = 24;
 
     /// <summary>Outline, soundhole and bridge.</summary>
     public static IEnumerable<Item> Board(Guitar guitar, bool withBraces)
@@ -65,6 +66,7 @@ internal static class ShapeItems
             && place.DistanceTo(new Point(hole.AtMm, 0)) > hole.RadiusMm + 0.5;
         SampledShape sampled = new(shape, IsOnPlate, StepMm);
         double[] levels = [.. Enumerable.Range(-most, (2 * most) + 1).Select(i => i * step)];
+        List<Point> names = [];
         foreach (Contour contour in Contours.Of(sampled, levels, 1, StepMm))
         {
             bool isRest = Math.Abs(contour.HeightMm) < step / 2;
@@ -80,7 +82,16 @@ internal static class ShapeItems
                 if (name is not null && !isRest && !named && run.Length > 8)
                 {
                     named = true;
-                    yield return new Label(name(contour.HeightMm), run.MaxBy(p => p.Y))
+                    // On the treble side, apart from the names before it.
+                    Point at = run.MaxBy(p =>
+                        names
+                            .Select(other => Math.Min(NameApartMm, other.DistanceTo(p)))
+                            .DefaultIfEmpty(NameApartMm)
+                            .Min() * 1000
+                        + p.Y
+                    );
+                    names.Add(at);
+                    yield return new Label(name(contour.HeightMm), at)
                     {
                         Align = Align.Centre,
                         Rise = Rise.Middle,

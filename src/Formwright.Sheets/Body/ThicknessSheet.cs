@@ -50,7 +50,10 @@ internal static class ThicknessSheet
             Numbered = true,
             Style = TextStyle.Body.Larger,
         };
-        Cautions care = new([SheetsWords.Of["caution.dust"]], ColumnMm);
+        Cautions care = new([SheetsWords.Of["caution.dust"]], ColumnMm)
+        {
+            Style = TextStyle.Body.Larger,
+        };
         return new NamedSheet(
             "thickness",
             Composing.WithColumn(Titles.Of(guitar, "sheet.thickness"), view, figures, how, care),
@@ -116,6 +119,7 @@ internal static class ThicknessSheet
             {
                 ShiftMm = new(left ? -3 : 3, -3.6),
                 Align = left ? Align.Right : Align.Left,
+                Clear = true,
             };
         }
 

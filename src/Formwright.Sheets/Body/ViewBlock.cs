@@ -15,6 +15,8 @@ internal sealed record ViewBlock(View View) : Block
         }
     }
 
+    public override double? NamedScale => View.Scale;
+
     protected override void DrawAt(Ink ink, Point corner) =>
         ink.Draw(View.TopLeftAt(corner), Placement.Identity);
 }

@@ -25,11 +25,11 @@ internal static class NestSheet
         Sheet sheet = new(title, Paper.A3.Turned());
         Box area = sheet.Area;
         double left = area.RightMm - ColumnMm;
-        View view = new([.. Items(nest)], ViewFrame.Part) { Label = NameOf(nest) };
+        View view = new([.. Items(nest, 1)], ViewFrame.Part) { Label = NameOf(nest) };
         // The title block stands under the right half: the view may use the room beside it.
         Box room = Box.Of(area.LeftMm, area.BottomMm, left - GapMm, area.TopMm);
         View fitted = view.FittedIn(room);
-        fitted = fitted.TopLeftAt(new Point(area.LeftMm, area.TopMm));
+        fitted = (fitted with { Items = [.. Items(nest, fitted.Scale)] }).TopLeftAt(area.TopLeft);
         return new NamedSheet(
             nest.Id,
             sheet
@@ -58,7 +58,7 @@ internal static class NestSheet
             nest.Stock.WidthMm
         );
 
-    private static IEnumerable<Item> Items(SheetNest nest)
+    private static IEnumerable<Item> Items(SheetNest nest, double scale)
     {
         double length = nest.Stock.LengthMm;
         double width = nest.Stock.WidthMm;
@@ -75,6 +75,14 @@ internal static class NestSheet
         foreach (Offcut offcut in nest.Offcuts)
         {
             yield return new Line(Shape.Rectangle(offcut.Box), LineStyle.Hidden);
+            // A small one has its size in the table only.
+            double run = Math.Max(offcut.LengthMm, offcut.WidthMm) * scale;
+            double across = Math.Min(offcut.LengthMm, offcut.WidthMm) * scale;
+            if (run < TextStyle.Body.WidthMm(SizeOf(offcut)) + 2 || across < TextStyle.Body.LineMm)
+            {
+                continue;
+            }
+
             yield return new Label(SizeOf(offcut), offcut.Box.Centre)
             {
                 Align = Align.Centre,

@@ -59,7 +59,7 @@ internal static class NutAndSaddleSheet
         );
     }
 
-    // Seen from the head: y across, height over the fingerboard up. The bass string of a right-handed instrument is on the left.
+    // Seen from the fingerboard: y across, height over it up. The bass string of a right-handed instrument is on the left.
     private static IEnumerable<Item> Nut(Guitar guitar, NeckAndAction action)
     {
         double half = guitar.Design.Neck.WidthNutMm / 2;
@@ -101,7 +101,7 @@ internal static class NutAndSaddleSheet
         };
     }
 
-    // Seen from the soundhole: y across, height over the soundboard up.
+    // Seen from the tail: y across, height over the soundboard up.
     private static IEnumerable<Item> Saddle(Guitar guitar, NeckAndAction action)
     {
         double slot = guitar.Design.Saddle.SlotBottomMm;

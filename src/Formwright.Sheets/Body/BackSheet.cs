@@ -125,7 +125,7 @@ internal static class BackSheet
         );
     }
 
-    // Along the centreline from the treble side: heel at the left, soundboard on top.
+    // Along the centreline from the bass side: heel at the left, soundboard on top.
     private static IEnumerable<Item> Side(Guitar guitar, BackPlan back)
     {
         double length = guitar.Outline.BodyLengthMm;

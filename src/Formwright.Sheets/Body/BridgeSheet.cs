@@ -26,7 +26,11 @@ internal static class BridgeSheet
             Scale = 2,
             Label = SheetsWords.Of["bridge.section"],
         };
-        View nut = new([.. Nut(body.Nut)]) { Scale = 2, Label = SheetsWords.Of["bridge.nut-view"] };
+        View nut = new([.. NutItems.Of(body.Nut)])
+        {
+            Scale = 2,
+            Label = SheetsWords.Of["bridge.nut-view"],
+        };
         Sheet sheet = Layout.Of(
             Titles.Of(guitar, "sheet.bridge"),
             [plan, front, caul],
@@ -120,18 +124,13 @@ internal static class BridgeSheet
             Side.Below,
             8
         );
-        yield return SideWord("side.bass", -half + 6, Align.Left);
-        yield return SideWord("side.treble", half - 6, Align.Right);
-
-        Label SideWord(string key, double x, Align align) =>
-            new(SheetsWords.Of[key], new Point(x, -bridge.WidthMm / 2))
-            {
-                Align = align,
-                Rise = Rise.Middle,
-            };
+        foreach (Item word in NutItems.Sides(half - 6, -bridge.WidthMm / 2))
+        {
+            yield return word;
+        }
     }
 
-    // From the front: the underside follows the dome, so it is hollow.
+    // From the tail: the underside follows the dome, so it is hollow.
     private static IEnumerable<Item> Front(Guitar guitar, BridgePlan bridge)
     {
         BridgeDesign design = guitar.Design.Bridge;
@@ -175,6 +174,11 @@ internal static class BridgeSheet
             Side.Right,
             14
         );
+        foreach (Item word in NutItems.Sides(half, design.WingMm + 2))
+        {
+            yield return word;
+        }
+
         yield return new Leader(
             new Point(0, Under(0)),
             new Vector(16, -9),
@@ -284,7 +288,7 @@ internal static class BridgeSheet
         }
 
         yield return new Line(
-            new Point(0, 6),
+            new Point(0, 0),
             new Point(0, -bridge.WidthMm - 6),
             LineStyle.Centreline
         );
@@ -292,63 +296,6 @@ internal static class BridgeSheet
         static Point Entry(CaulNotch notch) => notch.From.X <= notch.To.X ? notch.From : notch.To;
 
         Point Held(Point at) => new(Math.Clamp(at.X, min.X, max.X), Math.Clamp(at.Y, min.Y, max.Y));
-    }
-
-    private static IEnumerable<Item> Nut(NutPlan nut)
-    {
-        double half = nut.LengthMm / 2;
-        yield return new Region(
-            Shape.Polyline(
-                [
-                    new Point(-half, 0),
-                    new Point(half, 0),
-                    new Point(half, nut.HeightTrebleMm),
-                    new Point(-half, nut.HeightBassMm),
-                ],
-                closed: true
-            )
-        )
-        {
-            Fill = Tone.Wood,
-            Edge = LineStyle.Outline,
-        };
-        foreach (NutSlot slot in nut.Slots)
-        {
-            double r = slot.WidthMm / 2;
-            double top =
-                nut.HeightBassMm
-                + ((nut.HeightTrebleMm - nut.HeightBassMm) * (slot.YMm + half) / nut.LengthMm);
-            yield return new Region(
-                Shape.Polyline(
-                    [
-                        new Point(slot.YMm - r, top),
-                        new Point(slot.YMm - r, slot.BottomMm + r),
-                        new Point(slot.YMm, slot.BottomMm),
-                        new Point(slot.YMm + r, slot.BottomMm + r),
-                        new Point(slot.YMm + r, top),
-                    ],
-                    closed: true
-                )
-            )
-            {
-                Fill = Tone.Paper,
-                Edge = LineStyle.Detail,
-            };
-        }
-
-        yield return new LinearDimension(new Point(-half, 0), new Point(half, 0), Side.Below, 8);
-        yield return new LinearDimension(
-            new Point(-half, 0),
-            new Point(-half, nut.HeightBassMm),
-            Side.Left,
-            8
-        );
-        yield return new LinearDimension(
-            new Point(half, 0),
-            new Point(half, nut.HeightTrebleMm),
-            Side.Right,
-            8
-        );
     }
 
     private static Table Strings(BodyPlan body) =>
@@ -382,13 +329,19 @@ internal static class BridgeSheet
     private static Table What(BridgePlan bridge) =>
         new(
             SheetsWords.Of["bridge.figures"],
-            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 24)],
+            [new Column(""), new Column("", Align.Right, 24)],
             [
-                [SheetsWords.Of["bridge.front-edge"], Figures.Fixed(bridge.FrontXMm, 1)],
-                [SheetsWords.Of["bridge.slot-depth"], Figures.Fixed(bridge.SlotDepthMm, 1)],
-                [SheetsWords.Of["bridge.blank"], Figures.Fixed(bridge.BlankMm, 1)],
-                [SheetsWords.Of["bridge.hollow-across"], Figures.Fixed(bridge.Across.MostMm, 2)],
-                [SheetsWords.Of["bridge.hollow-along"], Figures.Fixed(bridge.Along.MostMm, 2)],
+                [SheetsWords.Of["bridge.front-edge"], $"{Figures.Fixed(bridge.FrontXMm, 1)} mm"],
+                [SheetsWords.Of["bridge.slot-depth"], $"{Figures.Fixed(bridge.SlotDepthMm, 1)} mm"],
+                [SheetsWords.Of["bridge.blank"], $"{Figures.Fixed(bridge.BlankMm, 1)} mm"],
+                [
+                    SheetsWords.Of["bridge.hollow-across"],
+                    $"{Figures.Fixed(bridge.Across.MostMm, 2)} mm",
+                ],
+                [
+                    SheetsWords.Of["bridge.hollow-along"],
+                    $"{Figures.Fixed(bridge.Along.MostMm, 2)} mm",
+                ],
                 [SheetsWords.Of["bridge.mass"], $"{Figures.Fixed(bridge.MassG, 1)} g"],
             ]
         )

@@ -171,7 +171,7 @@ internal static class HumiditySheet
                     (IReadOnlyList<string>)
                         [
                             InstrumentWords.Of[$"part.{part.Part}"],
-                            Figures.Fixed(part.DimensionMm, 0),
+                            Figures.Mm(part.DimensionMm),
                             Signed(part.DryMm),
                             Signed(part.WetMm),
                         ]

@@ -7,6 +7,7 @@ namespace Formwright.Sheets.Body;
 internal static class Layout
 {
     private const double GapMm = 11;
+    private const double ColumnGapMm = 18;
 
     private readonly record struct Row(IReadOnlyList<Block> Blocks, double HeightMm);
 
@@ -43,16 +44,51 @@ internal static class Layout
             y -= box.HeightMm + GapMm;
         }
 
-        foreach (Row row in Rows(blocks, area.WidthMm))
+        return Add(sheet, Rows(blocks, area.WidthMm), new Point(area.LeftMm, y));
+    }
+
+    /// <summary>The same with the schedules in rows right of the views, for long parts on a long sheet.</summary>
+    /// <param name="title">Its title block.</param>
+    /// <param name="views">Views, from the top down, with a common left edge.</param>
+    /// <param name="blocks">Schedules and notes, from left to right, then in the next row.</param>
+    /// <param name="columnMm">Width to lay the blocks out in.</param>
+    public static Sheet Beside(
+        TitleBlock title,
+        IReadOnlyList<View> views,
+        IReadOnlyList<Block> blocks,
+        double columnMm
+    )
+    {
+        Row[] rows = Rows(blocks, columnMm);
+        double width = views.Max(view => view.Bounds().WidthMm);
+        double height = Math.Max(
+            views.Sum(view => view.Bounds().HeightMm + GapMm),
+            rows.Sum(row => row.HeightMm + GapMm)
+        );
+        Sheet sheet = new(title, Paper.Holding(new Size(width + ColumnGapMm + columnMm, height)));
+        Box area = sheet.Area;
+        Point at = area.TopLeft;
+        foreach (View view in views)
         {
-            double x = area.LeftMm;
+            sheet = sheet.Add(view.TopLeftAt(at));
+            at -= new Vector(0, view.Bounds().HeightMm + GapMm);
+        }
+
+        return Add(sheet, rows, new Point(area.RightMm - columnMm, area.TopMm));
+    }
+
+    private static Sheet Add(Sheet sheet, Row[] rows, Point at)
+    {
+        foreach (Row row in rows)
+        {
+            double x = at.X;
             foreach (Block block in row.Blocks)
             {
-                sheet = sheet.Add(block with { TopLeft = new Point(x, y) });
+                sheet = sheet.Add(block with { TopLeft = new Point(x, at.Y) });
                 x += block.Size.WidthMm + GapMm;
             }
 
-            y -= row.HeightMm + GapMm;
+            at -= new Vector(0, row.HeightMm + GapMm);
         }
 
         return sheet;

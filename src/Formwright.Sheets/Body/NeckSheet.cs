@@ -43,13 +43,13 @@ internal static class NeckSheet
                     ],
                     SheetsWords.Of[blank.Slot is null ? "neck.note-dowels" : "neck.note-slots"],
                 ],
-                150
+                190
             )
             {
                 Style = TextStyle.Body.Larger,
             }
         );
-        Sheet sheet = Layout.Of(Titles.Of(guitar, "sheet.neck"), [side, plan], blocks, 620);
+        Sheet sheet = Layout.Beside(Titles.Of(guitar, "sheet.neck"), [side, plan], blocks, 190);
         return new NamedSheet("neck", sheet, IsTiled: true);
     }
 
@@ -129,7 +129,7 @@ internal static class NeckSheet
             ],
             Drawing.Side.Above,
             10
-        );
+        ).Larger;
         yield return new LinearDimension(
             new Point(foot, 0),
             new Point(foot, -cap),
@@ -227,7 +227,7 @@ internal static class NeckSheet
             ],
             Drawing.Side.Below,
             10
-        );
+        ).Larger;
     }
 
     // Across at the join, soundboard up: y to the right.

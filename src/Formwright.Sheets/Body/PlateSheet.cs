@@ -45,7 +45,7 @@ internal static class PlateSheet
         )
         {
             RotationRad = View.NeckUp,
-            Scale = 0.5,
+            Scale = 0.4,
             Label = SheetsWords.Of["plate.view"],
         };
         Sheet sheet = Composing.WithColumnAcross(

@@ -121,7 +121,7 @@ internal static class RibSheet
             ],
             Side.Below,
             10
-        );
+        ).Larger;
     }
 
     private static Table Heights(RibPlan ribs)

@@ -50,7 +50,7 @@ internal static class RosetteSheet
             ])
             {
                 Fill = Tone.Wood,
-                Edge = LineStyle.Pocket,
+                Edge = LineStyle.Detail,
             };
         }
 
@@ -66,16 +66,18 @@ internal static class RosetteSheet
             new Point(0, outer + 8),
             LineStyle.Centreline
         );
-        yield return new LinearDimension(
-            new Point(0, -hole.RadiusMm),
-            new Point(0, hole.RadiusMm),
-            Side.Above,
-            0
-        )
+        // Across, clear of both centrelines.
+        Vector way = Vector.At(Math.PI / 6) * hole.RadiusMm;
+        yield return new AlignedDimension(centre - way, centre + way, 0)
         {
             Text = $"Ø {Figures.Mm(2 * hole.RadiusMm)}",
             Share = 0.26,
         };
+        yield return new DiameterDimension(
+            centre,
+            guitar.Design.Rosette.PilotMm,
+            new Vector(9, 10)
+        );
     }
 
     // From the hole's middle outwards, the board's thickness down.

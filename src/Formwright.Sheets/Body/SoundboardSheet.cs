@@ -189,7 +189,7 @@ internal static class SoundboardSheet
             stations.Add(new(new Point(start, -Math.Abs(at.Y)), SheetsWords.Of["soundboard.fan"]));
         }
 
-        return new OrdinateDimensions(new Point(0, 0), stations, Side.Left, 12);
+        return new OrdinateDimensions(new Point(0, 0), stations, Side.Left, 12).Larger;
     }
 
     private static Table Braces(BodyPlan body) =>

@@ -98,7 +98,7 @@ internal static class OutlineSheet
             ],
             Side.Left,
             12
-        );
+        ).Larger;
         yield return new BassTreble(
             ViewFrame.Front,
             design.UpperBout.AtMm + 30,
@@ -186,21 +186,21 @@ internal static class OutlineSheet
     private static Table WhatFollows(Guitar guitar) =>
         new(
             SheetsWords.Of["outline.follows"],
-            [new Column(""), new Column(SheetsWords.Of["column.mm"], Align.Right, 34)],
+            [new Column(""), new Column("", Align.Right, 34)],
             [
                 [
                     SheetsWords.Of["outline.half-length"],
-                    Figures.Fixed(guitar.Figures.HalfPerimeterMm, 2),
+                    $"{Figures.Fixed(guitar.Figures.HalfPerimeterMm, 2)} mm",
                 ],
                 [SheetsWords.Of["outline.area"], $"{guitar.Figures.AreaMm2 / 100:0.0} cm²"],
                 [SheetsWords.Of["outline.pieces"], $"{guitar.Figures.CurvaturePieces}"],
                 [
                     SheetsWords.Of["outline.tightest-bout"],
-                    Figures.Fixed(guitar.Figures.TightestBoutMm, 1),
+                    $"{Figures.Fixed(guitar.Figures.TightestBoutMm, 1)} mm",
                 ],
                 [
                     SheetsWords.Of["outline.tightest-waist"],
-                    Figures.Fixed(guitar.Figures.TightestWaistMm, 1),
+                    $"{Figures.Fixed(guitar.Figures.TightestWaistMm, 1)} mm",
                 ],
             ]
         )

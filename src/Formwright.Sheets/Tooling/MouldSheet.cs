@@ -103,7 +103,10 @@ internal static class MouldSheet
         };
 
     private static Cautions Care() =>
-        new([SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]], ColumnMm);
+        new([SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]], ColumnMm)
+        {
+            Style = TextStyle.Body.Larger,
+        };
 
     private static IEnumerable<Item> HalfItems(Guitar guitar, MouldPlan plan)
     {
@@ -176,9 +179,10 @@ internal static class MouldSheet
             yield return new Dot(centre);
             yield return new Label($"{i + 1}", centre)
             {
-                Align = centre.Y > 0 ? Align.Right : Align.Left,
+                // Outwards: a dowel stands near the end that faces the centreline.
+                Align = centre.Y > 0 ? Align.Left : Align.Right,
                 Rise = Rise.Middle,
-                ShiftMm = new(centre.Y > 0 ? -1.4 : 1.4, 0),
+                ShiftMm = new(centre.Y > 0 ? 1.4 : -1.4, 0),
             };
         }
 

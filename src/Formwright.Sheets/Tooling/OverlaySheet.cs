@@ -61,7 +61,10 @@ internal static class OverlaySheet
             ViewFrame.Workboard,
             join + (guitar.Design.Outline.UpperBout.AtMm * 0.5),
             bout * 0.4
-        );
+        )
+        {
+            Style = TextStyle.Body.Larger,
+        };
         double edge = bout + guitar.Design.Workboard.MarginMm;
         yield return new OrdinateDimensions(
             new Point(0, 0),
@@ -87,7 +90,7 @@ internal static class OverlaySheet
         )
         {
             BeyondMm = edge - half,
-        };
+        }.Larger;
     }
 
     // What is left under the dome: contours, its least at the top, and the brace ends that would press on the hollow.

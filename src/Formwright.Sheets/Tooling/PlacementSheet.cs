@@ -57,23 +57,33 @@ internal static class PlacementSheet
             yield return new Line(Shape.Circle(hole, ring.OuterMm), LineStyle.Hidden);
         }
 
-        double[] edges =
-        [
-            .. part
-                .Insides.SelectMany(window => window.Vertices.Select(vertex => vertex.Position.X))
-                .Select(x => Math.Round(x, 6))
-                .Distinct()
-                .Order(),
-        ];
         yield return new OrdinateDimensions(
             new Point(join, 0),
             [
-                .. edges.Select(x => new Station(new Point(x, 0), "")),
+                .. Windows(part),
                 new Station(hole, SheetsWords.Of["station.soundhole"]),
                 new Station(new Point(guitar.TailMm, 0), SheetsWords.Of["station.tail"]),
             ],
             Side.Left,
             (guitar.Design.Outline.LowerBout.WidthMm / 2) + 14
-        );
+        ).Larger;
+    }
+
+    // Both edges of each window, the upper one with its name: the bridge's lies across the centreline.
+    private static IEnumerable<Station> Windows(Part part)
+    {
+        foreach (
+            Box window in part
+                .Insides.Select(inside => Shape.Of(inside).Bounds())
+                .DistinctBy(box => Math.Round(box.Min.X, 6))
+        )
+        {
+            bool isBridge = window.Min.Y < 0 && window.Max.Y > 0;
+            yield return new Station(
+                new Point(window.Min.X, 0),
+                SheetsWords.Of[isBridge ? "soundboard.bridge" : "station.bar"]
+            );
+            yield return new Station(new Point(window.Max.X, 0), "");
+        }
     }
 }

@@ -42,6 +42,9 @@ internal static class ReliefFrame
                     [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
                     ColumnMm
                 )
+                {
+                    Style = TextStyle.Body.Larger,
+                }
             ),
             IsTiled: true
         );

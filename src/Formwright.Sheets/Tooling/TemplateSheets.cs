@@ -68,14 +68,12 @@ internal static class TemplateSheets
             Side.Left,
             10
         );
-        Point middle = new(
-            (from + to) / 2,
-            part.Id == "template-mating" ? 20 : guitar.Design.Outline.Waist.WidthMm * 0.12
+        // From the hollow side of the edge, just below the waist.
+        double below = guitar.Design.Outline.Waist.AtMm + 25;
+        yield return new Leader(
+            new Point(guitar.JoinMm + below, guitar.Outline.WidthAt(below) / 2),
+            new Vector(part.Id == "template-mating" ? -12 : 12, 6),
+            SheetsWords.Of["template.edge"]
         );
-        yield return new Label(SheetsWords.Of["template.edge"], middle)
-        {
-            Align = Align.Left,
-            Rise = Rise.Middle,
-        };
     }
 }

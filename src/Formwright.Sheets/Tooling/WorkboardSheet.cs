@@ -36,7 +36,10 @@ internal static class WorkboardSheet
             new Cautions(
                 [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
                 ColumnMm
-            ),
+            )
+            {
+                Style = TextStyle.Body.Larger,
+            },
         ];
         Sheet sheet = Composing.WithColumn(Titles.Of(guitar, "sheet.workboard"), view, blocks);
         Box area = sheet.Area;
@@ -122,7 +125,7 @@ internal static class WorkboardSheet
         )
         {
             BeyondMm = edge - half,
-        };
+        }.Larger;
         double widest = join + guitar.Design.Outline.LowerBout.AtMm;
         double end = guitar.TailMm + board.MarginMm;
         foreach (double side in new[] { -edge, edge })
@@ -147,7 +150,10 @@ internal static class WorkboardSheet
             ViewFrame.Workboard,
             join + (guitar.Design.Outline.UpperBout.AtMm * 0.5),
             bout * 0.4
-        );
+        )
+        {
+            Style = TextStyle.Body.Larger,
+        };
         yield return new Label(
             SheetsWords.Of.Format("workboard.ramp", plan.RampMm),
             new Point(join / 2, half / 2)
@@ -156,6 +162,7 @@ internal static class WorkboardSheet
             Align = Align.Centre,
             Rise = Rise.Middle,
             Degrees = 90,
+            Style = TextStyle.Body.Larger,
         };
     }
 

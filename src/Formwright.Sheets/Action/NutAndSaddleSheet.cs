@@ -206,6 +206,7 @@ internal static class NutAndSaddleSheet
         {
             Align = atRight ? Align.Right : Align.Left,
             ShiftMm = new(0, 1.2),
+            Clear = true,
         };
         foreach (StringRow row in action.StringRows)
         {

@@ -42,7 +42,10 @@ internal static class JigBoardSheet
             new Cautions(
                 [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
                 ColumnMm
-            ),
+            )
+            {
+                Style = TextStyle.Body.Larger,
+            },
         ];
         return new NamedSheet(
             "jig-board",

@@ -29,7 +29,10 @@ internal static class SettingSheet
                     Table(member, ColumnMm),
                     How(plan),
                     Figures(plan, member),
-                    new Cautions([SheetsWords.Of["caution.elastic"]], ColumnMm),
+                    new Cautions([SheetsWords.Of["caution.elastic"]], ColumnMm)
+                    {
+                        Style = TextStyle.Body.Larger,
+                    },
                 ],
                 (2 * ColumnMm) + 11
             ),

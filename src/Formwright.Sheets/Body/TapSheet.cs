@@ -76,7 +76,7 @@ public static class TapSheet
                     (IReadOnlyList<string>)
                         [
                             Figures.Fixed(peak.FrequencyHz, 1),
-                            $"{peak.LevelDb:0} dB",
+                            $"{Figures.Fixed(peak.LevelDb, 0)} dB",
                             double.IsFinite(peak.LossFactor) ? $"{peak.LossFactor:0.000}" : "–",
                             "",
                         ]

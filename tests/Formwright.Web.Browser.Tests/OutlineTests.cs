@@ -29,6 +29,45 @@ public sealed class OutlineTests(Browser browser)
         await Expect(page.Field("outline.lower_bout.width")).ToHaveValueAsync("372.5");
     }
 
+    // An answer to an earlier letter must not take back a later one, however fast they come.
+    [Fact]
+    public async Task WhatIsTypedFastArrivesWhole()
+    {
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        ILocator field = page.Field("outline.lower_bout.width");
+        await field.FocusAsync();
+        foreach (
+            (string typed, string shown) in ((string, string)[])
+                [("372,5", "372.5"), ("342", "342"), ("350,25", "350.25"), ("345.75", "345.75")]
+        )
+        {
+            await page.Keyboard.PressAsync("Control+a");
+            await page.Keyboard.TypeAsync(typed);
+            await page.Keyboard.PressAsync("Enter");
+            await browser.Shop.FileSaysAsync(open.Name, $"width = {shown}");
+            await Expect(field).ToHaveValueAsync(shown);
+        }
+
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("360");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(field).ToHaveValueAsync("345.75");
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("361");
+        await page.Keyboard.PressAsync("ArrowUp");
+        await browser.Shop.FileSaysAsync(open.Name, "width = 361.1");
+        await Expect(field).ToHaveValueAsync("361.1");
+        await page.Keyboard.PressAsync("Control+a");
+        await page.Keyboard.TypeAsync("4000");
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(field).ToHaveAttributeAsync("aria-invalid", "true");
+        await Expect(field).ToHaveValueAsync("4000");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(field).ToHaveValueAsync("361.1");
+        await Expect(field).Not.ToHaveAttributeAsync("aria-invalid", "true");
+    }
+
     [Fact]
     public async Task AHandleFollowsHandAndKeys()
     {

@@ -250,13 +250,19 @@ if (!globalThis.formwright) {
     document.addEventListener("focusout", () => { edited = null; });
 
     document.addEventListener("keydown", event => {
-        if ((event.key === "ArrowUp" || event.key === "ArrowDown") && event.target.matches?.("input[data-length]")) event.preventDefault();
+        if (event.target.matches?.("input[data-length]")) {
+            const isArrow = event.key === "ArrowUp" || event.key === "ArrowDown";
+            if (isArrow) event.preventDefault();
+            // An arrow steps on from what was typed; Escape takes it back.
+            if (isArrow && event.target === edited) event.target.dispatchEvent(new Event("change", { bubbles: true }));
+            if (event.key === "Escape") { event.target.value = event.target.dataset.was; edited = null; }
+        }
         if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
         const back = document.querySelector(event.shiftKey ? '[data-do="redo"]' : '[data-do="undo"]');
         // A field that is being typed in takes its own typing back first.
         const typing = event.target === edited;
         if (back && !typing) { event.preventDefault(); back.click(); }
-    });
+    }, true);
 
     // A server that was killed and started again knows nothing of this page: take the page anew.
     const lost = document.getElementById("components-reconnect-modal");

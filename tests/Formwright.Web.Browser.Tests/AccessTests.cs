@@ -140,6 +140,21 @@ public sealed partial class AccessTests(Browser browser)
         await page.WaitForFunctionAsync("() => window.opened");
     }
 
+    [Fact]
+    public async Task AKeyLeadsPastALongListToTheSchedules()
+    {
+        await using OpenDesign open = await browser.OpenAsync("outline");
+        IPage page = open.Page;
+        foreach (string path in (string[])["/", $"/d/{open.Name}/outline"])
+        {
+            await page.OpenAsync(browser.Shop.Address + path);
+            await page.Keyboard.PressAsync("Tab");
+            await Expect(page.Locator(".skip")).ToBeFocusedAsync();
+            await page.Keyboard.PressAsync("Enter");
+            await Expect(page.Locator(".schedules")).ToBeFocusedAsync();
+        }
+    }
+
     // Axe leaves letters in drawings and made content aside: contrast of what is behind, by the formula of WCAG 2.2, 1.4.3.
     private const string Pale = """
         () => {

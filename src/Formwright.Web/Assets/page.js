@@ -203,6 +203,7 @@ if (!globalThis.formwright) {
 
     document.addEventListener("click", event => {
         const link = event.target.closest?.("[data-jump]");
+        if (event.target.closest?.("[data-skip]")) document.querySelector(".schedules")?.focus();
         // A cure on this very stage needs no new page.
         if (link && link.hasAttribute("data-here")) { event.preventDefault(); jump(link.dataset.jump); }
     }, true);

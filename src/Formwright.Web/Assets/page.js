@@ -174,8 +174,8 @@ export function measure(frame, server) {
         const height = frame.clientHeight - parseFloat(style.paddingTop) - parseFloat(style.paddingBottom);
         if (`${width} ${height}` === size || width <= 0) return;
         size = `${width} ${height}`;
-        // Room for its name over it.
-        server.invokeMethodAsync("Resized", width, height - 26);
+        // Room for its name over it: in a narrow frame two lines.
+        server.invokeMethodAsync("Resized", width, height - (width < 600 ? 44 : 26));
     });
     watch.observe(frame);
     return { stop() { watch.disconnect(); } };

@@ -212,7 +212,7 @@ public static class StockPlanner
         int[] turns = new int[group.Parts.Count];
         Array.Fill(turns, -1);
         NestPiece[] more = [.. Enumerable.Repeat(piece, left.Length)];
-        NestLayout extra = new NestPlacer(chosen.Table, more).Place(left, turns);
+        NestLayout extra = new NestPlacer(chosen.Table, more).Place(left, turns)!;
         return StockRules.NotEnough.Broken(
             left.Length,
             0,

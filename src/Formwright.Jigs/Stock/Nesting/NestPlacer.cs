@@ -19,11 +19,13 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
     /// <param name="turns">Turn of each part, -1 for the best of all.</param>
     /// <param name="like">A nest whose first parts were the same in the same turns; what they took is taken over.</param>
     /// <param name="same">How many of the first parts were the same.</param>
-    public NestLayout Place(
-        IReadOnlyList<int> order,
-        IReadOnlyList<int> turns,
+    /// <param name="most">Most that the nest may take, mm²; null is returned as soon as it is known to take more.</param>
+    public NestLayout? Place(
+        int[] order,
+        int[] turns,
         NestLayout? like = null,
-        int same = 0
+        int same = 0,
+        double most = double.PositiveInfinity
     )
     {
         foreach (List<NestSpot> each in spots)
@@ -31,12 +33,13 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             each.Clear();
         }
 
-        int[] pieceOf = new int[turns.Count];
-        NestSpot[] spotOf = new NestSpot[turns.Count];
+        int[] pieceOf = new int[turns.Length];
+        NestSpot[] spotOf = new NestSpot[turns.Length];
         Array.Fill(pieceOf, -1);
         double[] used = new double[pieces.Count];
         double[] ends = new double[pieces.Count];
-        for (int i = 0; i < order.Count; i++)
+        int left = 0;
+        for (int i = 0; i < order.Length; i++)
         {
             int part = order[i];
             (int piece, NestSpot found) =
@@ -45,6 +48,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             spotOf[part] = found;
             if (piece < 0)
             {
+                left++;
                 continue;
             }
 
@@ -52,10 +56,14 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             double end = found.XMm + table.Turned(part, found.Turn).WidthMm;
             used[piece] = Math.Max(used[piece], end);
             ends[piece] += end;
+            // More parts can't make it shorter, but more compact.
+            if (i >= same && Value(used, ends, left, 0) > most)
+            {
+                return null;
+            }
         }
 
-        int left = order.Count(part => pieceOf[part] < 0);
-        return new NestLayout(pieceOf, spotOf, used, Value(used, ends, left));
+        return new NestLayout(pieceOf, spotOf, used, Value(used, ends, left, CompactShare));
     }
 
     private (int Piece, NestSpot Spot) Find(int part, int turn)
@@ -71,7 +79,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         return (-1, default);
     }
 
-    private double Value(double[] used, double[] ends, int left)
+    private double Value(double[] used, double[] ends, int left, double compactShare)
     {
         int last = Array.FindLastIndex(spots, each => each.Count > 0);
         double value = left * LeftMm2;
@@ -79,7 +87,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         {
             if (spots[i].Count > 0)
             {
-                double compact = CompactShare * ends[i] / spots[i].Count;
+                double compact = compactShare * ends[i] / spots[i].Count;
                 value += pieces[i].WidthMm * ((i < last ? pieces[i].LengthMm : used[i]) + compact);
             }
         }
@@ -99,7 +107,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         }
 
         // A turn that does not fit gives way to any that does; on an empty piece to any of all.
-        return Best(part, table.TurnsOf(part, piece, table.TurnStep), piece, others)
+        return Best(part, table.UsualTurnsOf(part, piece), piece, others)
             ?? (
                 others.Count == 0 && table.TurnStep > 1
                     ? Best(part, table.TurnsOf(part, piece), piece, others)
@@ -107,7 +115,7 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
             );
     }
 
-    private NestSpot? Best(int part, IEnumerable<int> turns, NestPiece piece, List<NestSpot> others)
+    private NestSpot? Best(int part, int[] turns, NestPiece piece, List<NestSpot> others)
     {
         NestSpot? best = null;
         double end = piece.LengthMm + (2 * SameMm);
@@ -141,7 +149,11 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         }
 
         Span<double> starts = places.AsSpan(0, rows);
-        FindStarts(starts, part, turn, others);
+        if (!FindStarts(starts, part, turn, others, outline.WidthMm, end - SameMm))
+        {
+            return null;
+        }
+
         NestSpot? best = null;
         for (int row = 0; row < rows; row++)
         {
@@ -155,8 +167,15 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
         return best;
     }
 
-    // For each row the first place along it that meets none of the others: pushed on until nothing pushes any more.
-    private void FindStarts(Span<double> starts, int part, int turn, List<NestSpot> others)
+    // For each row the first place along it that meets none of the others: pushed on until nothing pushes any more, or until none is of use.
+    private bool FindStarts(
+        Span<double> starts,
+        int part,
+        int turn,
+        List<NestSpot> others,
+        double widthMm,
+        double endMm
+    )
     {
         starts.Clear();
         noFits.Clear();
@@ -167,11 +186,21 @@ internal sealed class NestPlacer(NestTable table, IReadOnlyList<NestPiece> piece
 
         long work = 0;
         int quiet = 0;
-        for (int i = 0; quiet < others.Count; i = i + 1 < others.Count ? i + 1 : 0)
+        bool isOfUse = true;
+        for (int i = 0; quiet < others.Count && isOfUse; i = i + 1 < others.Count ? i + 1 : 0)
         {
-            quiet = noFits[i].Push(starts, others[i].Row, others[i].XMm, ref work) ? 1 : quiet + 1;
+            if (noFits[i].Push(starts, others[i].Row, others[i].XMm, ref work))
+            {
+                quiet = 1;
+                isOfUse = Lanes.Least(starts) + widthMm < endMm;
+            }
+            else
+            {
+                quiet++;
+            }
         }
 
         table.Work += work;
+        return isOfUse;
     }
 }

@@ -31,6 +31,9 @@ internal sealed class NestSearch
     private readonly NestPlacer placer;
     private readonly int[] order;
     private readonly int[] turns;
+
+    // Whether a part stands in the best of its turns, those before it given.
+    private readonly bool[] isBestTurn;
     private readonly List<(double Value, int[] Order, int[] Turns)> finalists = [];
     private ulong seed = 0x9E3779B97F4A7C15;
 
@@ -41,6 +44,7 @@ internal sealed class NestSearch
         order = new int[table.KindOf.Length];
         turns = new int[order.Length];
         Array.Fill(turns, -1);
+        isBestTurn = new bool[order.Length];
     }
 
     /// <summary>The best nest found, and the table that it counts its rows by.</summary>
@@ -96,7 +100,8 @@ internal sealed class NestSearch
                 round % Cycle < NewOfCycle ? (firstOrder, firstTurns) : Good(round);
             startOrder.CopyTo(order, 0);
             startTurns.CopyTo(turns, 0);
-            NestLayout start = placer.Place(order, turns);
+            Array.Clear(isBestTurn);
+            NestLayout start = placer.Place(order, turns)!;
             NestLayout found = Improve(start, end, Wide);
             best = found.Value < best.Value ? found : best;
         }
@@ -116,7 +121,7 @@ internal sealed class NestSearch
         NestLayout? best = null;
         foreach ((_, int[] otherOrder, int[] otherTurns) in others)
         {
-            NestLayout layout = placer.Place(otherOrder, otherTurns);
+            NestLayout layout = placer.Place(otherOrder, otherTurns)!;
             if (best is null || layout.Value < best.Value)
             {
                 best = layout;
@@ -155,7 +160,7 @@ internal sealed class NestSearch
                     .OrderByDescending(part => size(table.Turned(part, 0)))
                     .ThenBy(part => part),
             ];
-            NestLayout layout = placer.Place(sorted, turns);
+            NestLayout layout = placer.Place(sorted, turns)!;
             if (best is null || layout.Value < best.Value)
             {
                 (best, bestOrder) = (layout, sorted);
@@ -183,7 +188,11 @@ internal sealed class NestSearch
         {
             order.CopyTo(keptOrder, 0);
             turns.CopyTo(keptTurns, 0);
-            Change();
+            if (!Change())
+            {
+                continue;
+            }
+
             int same = 0;
             while (same < order.Length && IsSame(order[same], keptOrder[same], keptTurns))
             {
@@ -195,12 +204,14 @@ internal sealed class NestSearch
                 continue;
             }
 
-            NestLayout layout = placer.Place(order, turns, now, FirstChange(keptOrder, keptTurns));
             double left = 1 - ((double)step / most);
-            if (layout.Value <= now.Value + (best.Value * threshold * left))
+            double worst = now.Value + (best.Value * threshold * left);
+            int first = FirstChange(keptOrder, keptTurns);
+            NestLayout? layout = placer.Place(order, turns, now, first, worst);
+            if (layout?.Value <= worst)
             {
                 now = layout;
-                Accept(layout);
+                Accept(layout, first);
                 if (now.Value < best.Value)
                 {
                     best = layout;
@@ -233,10 +244,11 @@ internal sealed class NestSearch
     }
 
     // A turn that was free is kept as it was found: one turn costs a fraction of all of them.
-    private void Accept(NestLayout layout)
+    private void Accept(NestLayout layout, int first = 0)
     {
-        for (int part = 0; part < turns.Length; part++)
+        foreach (int part in order.AsSpan(first))
         {
+            isBestTurn[part] = turns[part] < 0;
             if (layout.PieceOf[part] >= 0)
             {
                 turns[part] = layout.SpotOf[part].Turn;
@@ -255,7 +267,7 @@ internal sealed class NestSearch
         }
     }
 
-    private void Change()
+    private bool Change()
     {
         int a = Next(order.Length);
         int b = Next(order.Length);
@@ -277,10 +289,14 @@ internal sealed class NestSearch
             case < 6:
                 turns[a] = Next(NestTable.Turns / table.TurnStep) * table.TurnStep;
                 break;
+            case var _ when isBestTurn[a]:
+                return false;
             default:
                 turns[a] = -1;
                 break;
         }
+
+        return true;
     }
 
     // xorshift64* (Vigna 2016).

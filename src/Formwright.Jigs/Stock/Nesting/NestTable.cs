@@ -12,8 +12,15 @@ internal sealed class NestTable
     // Of many kinds of part every second turn will do: four times fewer pairs of turns to work out, and more nests to look at instead.
     private const int ManyKinds = 6;
 
+    private static readonly int[] AlongGrain = [0, Turns / 2];
+    private static readonly int[] EveryTurn = [.. Enumerable.Range(0, Turns)];
+    private static readonly int[] EverySecondTurn =
+    [
+        .. Enumerable.Range(0, Turns / 2).Select(half => 2 * half),
+    ];
+
     private readonly TurnedOutline?[,] turned;
-    private readonly Dictionary<(int, int), NoFit> noFits = [];
+    private readonly NoFit?[]?[] noFits;
     private readonly NestOutline[] outlines;
     private readonly double grow;
 
@@ -39,6 +46,7 @@ internal sealed class NestTable
         outlines = [.. kinds];
         grow = kerfMm / 2;
         turned = new TurnedOutline?[kinds.Count, Turns];
+        noFits = new NoFit?[]?[kinds.Count * Turns];
         RowMm = rowMm;
         TurnStep = kinds.Count > ManyKinds ? 2 : 1;
     }
@@ -56,13 +64,14 @@ internal sealed class NestTable
     public long Work { get; set; }
 
     /// <summary>Turns that a part may take on a piece.</summary>
-    /// <param name="part">The part.</param>
-    /// <param name="piece">The piece.</param>
-    /// <param name="step">From one turn to the next.</param>
-    public IEnumerable<int> TurnsOf(int part, NestPiece piece, int step = 1) =>
-        outlines[KindOf[part]].KeepsGrain && piece.HasGrain
-            ? [0, Turns / 2]
-            : Enumerable.Range(0, Turns / step).Select(turn => turn * step);
+    public int[] TurnsOf(int part, NestPiece piece) =>
+        outlines[KindOf[part]].KeepsGrain && piece.HasGrain ? AlongGrain : EveryTurn;
+
+    /// <summary>Those of them that are looked at, every one or every second.</summary>
+    public int[] UsualTurnsOf(int part, NestPiece piece) =>
+        outlines[KindOf[part]].KeepsGrain && piece.HasGrain ? AlongGrain
+        : TurnStep == 1 ? EveryTurn
+        : EverySecondTurn;
 
     /// <summary>A part in one of its turns.</summary>
     public TurnedOutline Turned(int part, int turn)
@@ -81,21 +90,14 @@ internal sealed class NestTable
     {
         int a = (KindOf[still] * Turns) + stillTurn;
         int b = (KindOf[moving] * Turns) + movingTurn;
-        if (!noFits.TryGetValue((a, b), out NoFit? found))
-        {
-            if (noFits.TryGetValue((b, a), out NoFit? other))
-            {
-                found = other.Reversed();
-            }
-            else
-            {
-                found = Nesting.NoFit.Of(Turned(still, stillTurn), Turned(moving, movingTurn));
-                Work += NoFitWeight * found.Work;
-            }
+        NoFit?[] row = noFits[a] ??= new NoFit?[noFits.Length];
+        return row[b] ??= noFits[b]?[a]?.Reversed() ?? Unite(still, stillTurn, moving, movingTurn);
+    }
 
-            noFits.Add((a, b), found);
-        }
-
-        return found;
+    private NoFit Unite(int still, int stillTurn, int moving, int movingTurn)
+    {
+        NoFit united = Nesting.NoFit.Of(Turned(still, stillTurn), Turned(moving, movingTurn));
+        Work += NoFitWeight * united.Work;
+        return united;
     }
 }

@@ -1,6 +1,3 @@
-using System.Numerics;
-using System.Runtime.InteropServices;
-
 namespace Formwright.Jigs.Stock.Nesting;
 
 /// <summary>
@@ -118,9 +115,7 @@ internal sealed class NoFit
     /// <param name="work">Stretches that were looked at are added to it.</param>
     public bool Push(Span<double> places, int stillRow, double stillMm, ref long work)
     {
-        Vector<double> still = new(stillMm);
-        Vector<long> moved = Vector<long>.Zero;
-        bool movedOne = false;
+        bool moved = false;
         for (int layer = 0; layer < spans.Length; layer++)
         {
             int start = Math.Max(0, spans[layer].Start + first + stillRow);
@@ -132,38 +127,15 @@ internal sealed class NoFit
 
             work += rows;
             int at = (layer * count) + start - first - stillRow;
-            Span<double> place = places.Slice(start, rows);
-            ReadOnlySpan<double> starts = from.AsSpan(at, rows);
-            ReadOnlySpan<double> ends = to.AsSpan(at, rows);
-            Span<Vector<double>> lanes = MemoryMarshal.Cast<double, Vector<double>>(place);
-            ReadOnlySpan<Vector<double>> startLanes = MemoryMarshal.Cast<double, Vector<double>>(
-                starts
+            moved |= Lanes.Push(
+                places.Slice(start, rows),
+                from.AsSpan(at, rows),
+                to.AsSpan(at, rows),
+                stillMm
             );
-            ReadOnlySpan<Vector<double>> endLanes = MemoryMarshal.Cast<double, Vector<double>>(
-                ends
-            );
-            for (int i = 0; i < lanes.Length; i++)
-            {
-                Vector<double> end = still + endLanes[i];
-                Vector<long> meets =
-                    Vector.GreaterThan(lanes[i], still + startLanes[i])
-                    & Vector.LessThan(lanes[i], end);
-                lanes[i] = Vector.ConditionalSelect(meets, end, lanes[i]);
-                moved |= meets;
-            }
-
-            for (int i = lanes.Length * Vector<double>.Count; i < rows; i++)
-            {
-                double end = stillMm + ends[i];
-                if (place[i] > stillMm + starts[i] && place[i] < end)
-                {
-                    place[i] = end;
-                    movedOne = true;
-                }
-            }
         }
 
-        return movedOne || moved != Vector<long>.Zero;
+        return moved;
     }
 
     // Stretches of neighbouring rows mostly overlap: they are made one before they meet those that are there.

@@ -97,6 +97,18 @@ public sealed class ShapeTests
             seed: "0000KOIPe993"
         );
 
+    /// <summary>An arc that rises by 0.0011 mm over 257 mm was one chord at a tolerance of half of that.</summary>
+    [Fact]
+    public void A_flat_arc_is_cut_as_finely_as_its_rise_asks_for()
+    {
+        ArcSegment arc = new(new(257.0911, 0), 8.398e-6);
+        double rise = 0.5 * 257.0911 * arc.Bulge;
+        Shape shape = new(new(0, 0), [arc], false);
+        Assert.Equal(2, shape.Flatten(1.001 * rise).Count);
+        Assert.Equal(3, shape.Flatten(rise / 3.9).Count);
+        Assert.Equal(rise, -shape.Flatten(rise / 3.9)[1].Y, 1e-8);
+    }
+
     [Fact]
     public void Placed_shape_is_the_shape_of_the_placed_points() =>
         Gen.Select(Shapes, Gen.Double[0.1, 3], Gen.Double[-3, 3], Gen.Double[0.2, 12], Gen.Bool)

@@ -87,10 +87,12 @@ public readonly record struct ArcGeometry(
         ArgumentNullException.ThrowIfNull(points);
         if (!IsStraight)
         {
+            // 2 acos(1 - t/R) in the form that does not cancel where the arc is flat.
             double step =
-                RadiusMm <= toleranceMm ? Math.PI / 2 : 2 * Math.Acos(1 - (toleranceMm / RadiusMm));
-            int count = (int)
-                Math.Clamp(Math.Ceiling(Math.Abs(SweepRad) / Math.Max(step, 1e-4)), 1, 100_000);
+                RadiusMm <= toleranceMm
+                    ? Math.PI / 2
+                    : 4 * Math.Asin(Math.Sqrt(toleranceMm / (2 * RadiusMm)));
+            int count = (int)Math.Clamp(Math.Ceiling(Math.Abs(SweepRad) / step), 1, 100_000);
             for (int i = 1; i < count; i++)
             {
                 points.Add(At(FromRad + (SweepRad * i / count)));

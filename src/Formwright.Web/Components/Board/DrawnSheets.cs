@@ -142,7 +142,8 @@ internal sealed partial class DrawnSheets
             // What is seen from above comes first.
             foreach (View view in drawn.OrderBy(each => each.RotationRad != View.NeckUp))
             {
-                yield return Shown(view.Name, room => Fitted(view with { Label = "" }, room), view);
+                View even = view with { Label = "", Items = [.. view.Items.Select(OfOneSize)] };
+                yield return Shown(view.Name, room => Fitted(even, room), view);
             }
 
             yield break;
@@ -236,6 +237,23 @@ internal sealed partial class DrawnSheets
         ])
         {
             Label = "",
+        };
+
+    // What a large sheet letters a size up, since it is read from afar, has the size of all else on the screen.
+    private static Item OfOneSize(Item item) =>
+        item switch
+        {
+            Label label when label.Style == TextStyle.Body.Larger => label with
+            {
+                Style = TextStyle.Body,
+            },
+            BassTreble sides => sides with { Style = TextStyle.Body },
+            OrdinateDimensions stations => stations with
+            {
+                Style = TextStyle.SmallFigure,
+                NameStyle = TextStyle.Body,
+            },
+            _ => item,
         };
 
     // The largest that fits; what is narrower in one direction than another never grows by a smaller scale.

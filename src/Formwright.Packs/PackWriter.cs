@@ -41,7 +41,7 @@ public static class PackWriter
         using Language spoken = Language.Use(Choices.NameOf(study.Design.Sheets.Language));
         return Write(
             study.Design.Identity.Name,
-            [.. PackContents.Of(study, designText)],
+            PackContents.Of(study, designText),
             folder,
             progress,
             cancel
@@ -51,7 +51,7 @@ public static class PackWriter
     /// <summary>Writes files into a folder of their own, with a manifest, whole or not at all.</summary>
     internal static PackResult Write(
         string name,
-        PackEntry[] entries,
+        IEnumerable<PackEntry> entries,
         string folder,
         IProgress<PackProgress>? progress,
         CancellationToken cancel
@@ -68,7 +68,9 @@ public static class PackWriter
         string fresh = Path.Combine(parent, $".{Path.GetFileName(target)}.{Guid.NewGuid():N}");
         try
         {
-            PackManifest manifest = WriteInto(fresh, name, entries, progress, cancel);
+            // Before anything is drawn: where nothing can be written, that is told at once.
+            Directory.CreateDirectory(fresh);
+            PackManifest manifest = WriteInto(fresh, name, [.. entries], progress, cancel);
             Swap(fresh, target);
             return new PackResult(target, manifest, null);
         }

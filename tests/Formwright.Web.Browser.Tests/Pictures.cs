@@ -55,7 +55,7 @@ public sealed class Pictures(Browser browser)
             // All of it worked out, as a maker sees it who stays a moment.
             await page.WaitForTimeoutAsync(700);
             await page.WaitForFunctionAsync(
-                "() => !document.querySelector('.pending, .pending-drawing')",
+                "() => !document.querySelector('.pending, .pending-drawing') && ![...document.querySelectorAll('.gallery .figure')].some(figure => figure.textContent === '…')",
                 null,
                 new() { Timeout = 100_000 }
             );

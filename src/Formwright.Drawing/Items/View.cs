@@ -28,10 +28,10 @@ public sealed record View(IReadOnlyList<Item> Items, ViewFrame Frame = ViewFrame
     /// <summary>Model point that stands on <see cref="At"/>.</summary>
     public Point Origin { get; init; }
 
-    /// <summary>Sheet mm per model mm: 1 full size, 0.5 for 1:2.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a positive finite number.</exception>
     public override double? NamedScale => Scale;
 
+    /// <summary>Sheet mm per model mm: 1 full size, 0.5 for 1:2.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a positive finite number.</exception>
     public double Scale
     {
         get => scale;

@@ -201,9 +201,6 @@ internal sealed class NestSearch
 
             if (same == order.Length)
             {
-                // Spots go with the order that they were found in.
-                keptOrder.CopyTo(order, 0);
-                keptTurns.CopyTo(turns, 0);
                 continue;
             }
 

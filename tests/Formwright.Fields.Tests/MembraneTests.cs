@@ -54,7 +54,7 @@ public sealed class MembraneTests
                 {
                     double b = a * ratio;
                     var shift = new Point(x, y);
-                    Region region = Shapes.Ellipse(a, b, angle, shift, 6000);
+                    Region region = Shapes.Ellipse(a, b, angle, shift, 12000);
                     MembraneSolution membrane = Membrane.Solve(region, 2 * b / stepsAcross);
                     double max = Shapes.EllipseU(a, b, 0, 0);
                     Assert.True(membrane.Converged);

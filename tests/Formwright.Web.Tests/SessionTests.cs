@@ -47,6 +47,11 @@ public sealed class SessionTests : IDisposable
         session.Undo();
         Assert.Equal(236, session.State.Design!.Outline.Waist.WidthMm);
         Assert.False(session.State.CanUndo);
+        // Its last move may come late.
+        Assert.Empty(session.Set("outline.waist.width", "257", "one"));
+        Assert.Equal(236, session.State.Design!.Outline.Waist.WidthMm);
+        Assert.Empty(session.Set("outline.waist.width", "240", "another"));
+        Assert.Equal(240, session.State.Design!.Outline.Waist.WidthMm);
     }
 
     [Fact]

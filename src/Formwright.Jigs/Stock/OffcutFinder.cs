@@ -50,7 +50,9 @@ internal static class OffcutFinder
             }
 
             Point from = corner + new Vector(x * CellMm, y * CellMm);
-            offcuts.Add(new Offcut(new Box(from, from + new Vector(w * CellMm, h * CellMm))));
+            // By the same sums as the next one's near side, so that offcuts that touch share their bits.
+            Point to = corner + new Vector((x + w) * CellMm, (y + h) * CellMm);
+            offcuts.Add(new Offcut(new Box(from, to with { X = Math.Min(to.X, usedMm) })));
             // The cut that frees it takes a kerf of its own.
             int cut = (int)Math.Ceiling(stock.KerfMm / CellMm);
             Fill(taken, columns, rows, x - cut, y - cut, x + w + cut, y + h + cut);

@@ -25,6 +25,7 @@ public sealed class DesignSession : IDisposable
     private readonly Stack<string> redo = new();
     private string onDisk;
     private string? running;
+    private string? takenBack;
     private bool isDoubtful;
 
     /// <summary>Opens a design.</summary>
@@ -98,6 +99,12 @@ public sealed class DesignSession : IDisposable
         ArgumentNullException.ThrowIfNull(changes);
         lock (gate)
         {
+            // The last move of a drag may arrive after its undo.
+            if (gesture is not null && gesture == takenBack)
+            {
+                return [];
+            }
+
             string text = State.Text;
             foreach ((string key, string? value) in changes)
             {
@@ -302,6 +309,7 @@ public sealed class DesignSession : IDisposable
 
     private void Return(string text)
     {
+        takenBack = running ?? takenBack;
         running = null;
         Become(text, DesignText.Parse(text, Name), isSaved: text == onDisk);
         timer.Change(SaveDelay, Timeout.InfiniteTimeSpan);

@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -219,7 +220,7 @@ public sealed class BadFeaturesTests
                 HeelRadiusMm = which == 6 ? b[3] : null,
                 TailRadiusMm = which == 7 ? b[4] : null,
             }
-        ).Sample(
+        ).Holds(
             features =>
             {
                 OutlineSolution solution = MinimumVariation.Solve(features);

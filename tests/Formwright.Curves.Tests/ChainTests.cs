@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -61,7 +62,7 @@ public sealed class ChainTests
             from x in Gen.Double[-150, 300]
             from y in Gen.Double[-200, 200]
             select (chain, place: new Point(x, y))
-        ).Sample(
+        ).Holds(
             given =>
             {
                 NearestPoint found = given.chain.Nearest(given.place);
@@ -88,7 +89,7 @@ public sealed class ChainTests
             from chain in Models.Chains
             from share in Gen.Double[0.01, 0.99]
             select (chain, share)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double share) = given;
@@ -126,7 +127,7 @@ public sealed class ChainTests
             from share in Gen.Double[0.05, 0.95]
             from turn in Gen.Double[-3, 3]
             select (chain, share, turn)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double share, double turn) = given;
@@ -158,7 +159,7 @@ public sealed class ChainTests
 
     [Fact]
     public void The_box_touches_and_holds() =>
-        Models.Chains.Sample(
+        Models.Chains.Holds(
             chain =>
             {
                 Box sampled = Box.Empty;
@@ -185,7 +186,7 @@ public sealed class ChainTests
             from factor in Gen.Double[0.1, 10]
             from x in Gen.Double[-99, 99]
             select (chain, share, turn, factor, x)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double share, double turn, double factor, double x) = given;
@@ -253,7 +254,7 @@ public sealed class ChainTests
             from chain in Models.Chains
             from share in Gen.Double[0.05, 0.95]
             select (chain, share)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double share) = given;
@@ -278,7 +279,7 @@ public sealed class ChainTests
             from chain in Models.Chains
             from shares in Gen.Double[0, 1].Array[1, 50]
             select (chain, shares)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 double[] s = [.. given.shares.Select(share => share * given.chain.LengthMm)];

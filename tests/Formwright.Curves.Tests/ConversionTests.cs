@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -12,7 +13,7 @@ public sealed class ConversionTests
 
     [Fact]
     public void Stated_errors_hold_and_stay_within_the_tolerance() =>
-        (from chain in Models.Chains from tolerance in Tolerances select (chain, tolerance)).Sample(
+        (from chain in Models.Chains from tolerance in Tolerances select (chain, tolerance)).Holds(
             given =>
             {
                 (Chain chain, double tolerance) = given;
@@ -29,7 +30,7 @@ public sealed class ConversionTests
 
     [Fact]
     public void The_curve_too_stays_near_what_was_made_of_it() =>
-        (from chain in Models.Chains from tolerance in Tolerances select (chain, tolerance)).Sample(
+        (from chain in Models.Chains from tolerance in Tolerances select (chain, tolerance)).Holds(
             given =>
             {
                 (Chain chain, double tolerance) = given;
@@ -46,7 +47,7 @@ public sealed class ConversionTests
 
     [Fact]
     public void Mirrored_curves_give_mirrored_pieces() =>
-        Models.Chains.Sample(
+        Models.Chains.Holds(
             chain =>
             {
                 Chain mirrored = chain.Mirrored();
@@ -78,7 +79,7 @@ public sealed class ConversionTests
             from chain in Models.Chains
             from factor in Gen.Double[0.2, 5]
             select (chain, factor)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double factor) = given;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -50,7 +51,7 @@ public sealed class EulerSegmentTests
             from smallKappa in Small
             from smallRate in Small
             select new EulerSegment(new(3, 4), angle, kappa * smallKappa, rate * smallRate, length)
-        ).Sample(
+        ).Holds(
             segment =>
             {
                 Vector wanted = Simpson(segment, segment.LengthMm);
@@ -90,7 +91,7 @@ public sealed class EulerSegmentTests
             from a in Gen.Double[0, 1]
             from b in Gen.Double[0, 1]
             select (Segment: chain.Segments[0], From: Math.Min(a, b), To: Math.Max(a, b))
-        ).Sample(
+        ).Holds(
             given =>
             {
                 double from = given.From * given.Segment.LengthMm;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -144,7 +145,7 @@ public sealed class MinimumVariationTests
         Gen.Double[-1, 1]
             .Array[12]
             .Where(amplitudes => amplitudes.Any(a => a != 0))
-            .Sample(
+            .Holds(
                 amplitudes =>
                 {
                     double largest = amplitudes.Max(Math.Abs);
@@ -158,15 +159,14 @@ public sealed class MinimumVariationTests
                         Assert.True(Perturbed.Energy(other) > energy);
                     }
                 },
-                iter: 60,
-                threads: 1
+                iter: 60
             );
         Assert.True(compared > 50, $"only {compared} changes could be compared");
     }
 
     [Fact]
     public void Sensible_features_are_met_exactly() =>
-        Models.Varied.Sample(
+        Models.Varied.Holds(
             features =>
             {
                 OutlineSolution solution = MinimumVariation.Solve(features);
@@ -202,7 +202,7 @@ public sealed class MinimumVariationTests
             from features in Models.Sensible
             from factor in Gen.Double[0.2, 5]
             select (features, factor)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (OutlineFeatures f, double k) = given;
@@ -232,7 +232,7 @@ public sealed class MinimumVariationTests
     /// <summary>Heel and tail exchanged: the same curve from the other end.</summary>
     [Fact]
     public void Features_turned_end_for_end_give_the_outline_turned() =>
-        Models.Sensible.Sample(
+        Models.Sensible.Holds(
             f =>
             {
                 double body = f.BodyLengthMm;

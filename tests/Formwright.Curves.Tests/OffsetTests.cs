@@ -1,4 +1,5 @@
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Curves.Tests;
@@ -26,7 +27,7 @@ public sealed class OffsetTests
             from chain in Models.Chains
             from share in Gen.Double[-0.9, 0.9]
             select (chain, share)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 double tightest = Math.Min(
@@ -131,7 +132,7 @@ public sealed class OffsetTests
 
     [Fact]
     public void Random_outlines_pass_the_validator() =>
-        (from features in Models.Varied from d in Distances select (features, d)).Sample(
+        (from features in Models.Varied from d in Distances select (features, d)).Holds(
             given =>
             {
                 Chain closed = Models.Of(given.features).Closed;
@@ -151,7 +152,7 @@ public sealed class OffsetTests
             from isSmooth in Gen.Bool
             from d in Distances
             select (chain: isSmooth ? smooth : cornered, d)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 OffsetResult result = Offset.Of(given.chain, given.d);
@@ -175,7 +176,7 @@ public sealed class OffsetTests
             from exponent in Gen.Double[-9, -0.5]
             from isMore in Gen.Bool
             select (features, turn, share: Math.Pow(10, exponent) * (isMore ? 1 : -1))
-        ).Sample(
+        ).Holds(
             given =>
             {
                 Outline outline = Models.Of(given.features);
@@ -208,7 +209,7 @@ public sealed class OffsetTests
 
     [Fact]
     public void Arcs_of_offsets_keep_the_distance_within_their_error() =>
-        (from features in Models.Sensible from d in Distances select (features, d)).Sample(
+        (from features in Models.Sensible from d in Distances select (features, d)).Holds(
             given =>
             {
                 Chain closed = Models.Of(given.features).Closed;
@@ -233,7 +234,7 @@ public sealed class OffsetTests
             from d in Distances
             from factor in Gen.Double[0.3, 3]
             select (chain, d, factor)
-        ).Sample(
+        ).Holds(
             given =>
             {
                 (Chain chain, double d, double factor) = given;

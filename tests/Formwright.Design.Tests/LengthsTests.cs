@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Design.Tests;
@@ -88,7 +89,7 @@ public sealed class LengthsTests
     [Fact]
     public void Any_text_gives_an_answer() =>
         Gen.String[Gen.OneOf(Gen.Char["0123456789,./-+ \"'inmcft½¾⅛−⁄″"], Gen.Char), 0, 80]
-            .Sample(
+            .Holds(
                 text =>
                 {
                     LengthFault fault = Lengths.Read(text, out double mm);
@@ -100,7 +101,7 @@ public sealed class LengthsTests
     [Fact]
     public void Whole_and_fraction_add_up() =>
         Gen.Select(Gen.Int[0, 200], Gen.Int[0, 200], Gen.Int[1, 64], Gen.Bool)
-            .Sample(
+            .Holds(
                 (whole, top, bottom, minus) =>
                 {
                     string sign = minus ? "-" : "";
@@ -121,7 +122,7 @@ public sealed class LengthsTests
                 Gen.Int[0, 999_999],
                 Gen.OneOf("", " mm", "cm", " in", " ft")
             )
-            .Sample(
+            .Holds(
                 (whole, part, unit) =>
                 {
                     Lengths.Read($"{whole},{part:000000}{unit}", out double comma);
@@ -134,7 +135,7 @@ public sealed class LengthsTests
     [Fact]
     public void Written_lengths_read_back_to_what_was_written() =>
         Gen.Select(Gen.Double[-5000, 5000], Gen.Int[0, 6], Cultures, Gen.Bool)
-            .Sample(
+            .Holds(
                 (mm, decimals, culture, inches) =>
                 {
                     WrittenLength written = inches
@@ -154,7 +155,7 @@ public sealed class LengthsTests
     [Fact]
     public void Written_fractions_read_back_to_what_was_written() =>
         Gen.Select(Gen.Double[-5000, 5000], Gen.OneOf(1, 2, 4, 8, 16, 32, 64))
-            .Sample(
+            .Holds(
                 (mm, denominator) =>
                 {
                     WrittenLength written = LengthFormat.InchFraction(mm, denominator);

@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Curves;
+using Formwright.Testing;
 
 namespace Formwright.Drawing.Tests;
 
@@ -16,7 +17,7 @@ public sealed class LayoutTests
     public void Ordinates_never_touch_and_stay_in_order() =>
         Gen.Double[0, 200]
             .Array[1, 30]
-            .Sample(
+            .Holds(
                 places =>
                 {
                     OrdinateDimensions item = new(
@@ -30,8 +31,7 @@ public sealed class LayoutTests
                         .Zip(texts.Skip(1))
                         .All(two => two.Second.Start.X - two.First.Start.X >= 3.75 - 1e-9);
                 },
-                iter: 300,
-                seed: "0000KOIPe993"
+                iter: 300
             );
 
     [Fact]
@@ -138,14 +138,13 @@ public sealed class LayoutTests
     {
         Gen.Double[-1e4, 1e4]
             .Array[1, 9]
-            .Sample(
+            .Holds(
                 values =>
                 {
                     PlotAxis axis = PlotAxis.Around("", values);
                     return values.All(v => v >= axis.From - 1e-9 && v <= axis.To + 1e-9);
                 },
-                iter: 300,
-                seed: "0000KOIPe993"
+                iter: 300
             );
         Assert.Throws<ArgumentException>(() => PlotAxis.Around("", []));
         Assert.Throws<ArgumentException>(() => PlotAxis.Around("", [double.NaN]));

@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Curves;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Fields.Tests;
@@ -49,7 +50,7 @@ public sealed class MembraneTests
                 Gen.Double[-50, 50],
                 Gen.Double[12, 60]
             )
-            .Sample(
+            .Holds(
                 (a, ratio, angle, x, y, stepsAcross) =>
                 {
                     double b = a * ratio;
@@ -152,7 +153,7 @@ public sealed class MembraneTests
     public void The_solver_converges_on_wild_regions()
     {
         Gen.Select(Gen.Double[0.02, 1].Array[3, 60], Gen.Double[-2.5, 2.5], Gen.Double[4, 60])
-            .Sample(
+            .Holds(
                 (radii, stretch, stepsAcross) =>
                 {
                     double tall = Math.Exp(stretch);

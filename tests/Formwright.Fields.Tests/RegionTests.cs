@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Curves;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Fields.Tests;
@@ -40,7 +41,7 @@ public sealed class RegionTests
     public void Inside_is_told_as_by_the_winding_of_the_angle()
     {
         Gen.Select(Gen.Double[0.1, 1].Array[3, 200], Gen.Double[-1.2, 1.2], Gen.Double[-1.2, 1.2])
-            .Sample(
+            .Holds(
                 (radii, x, y) =>
                 {
                     Point[] loop =

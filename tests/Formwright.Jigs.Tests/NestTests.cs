@@ -4,6 +4,7 @@ using Formwright.Design.Sections;
 using Formwright.Instrument;
 using Formwright.Jigs.Parts;
 using Formwright.Jigs.Stock;
+using Formwright.Testing;
 using NetTopologySuite.Geometries;
 using Xunit;
 
@@ -41,7 +42,7 @@ public sealed class NestTests
     [Fact]
     public void Parts_of_any_shape_lie_apart_and_inside() =>
         Gen.Select(Gen.Int[1, 12], Gen.Int[1, 1_000_000], Gen.Double[0, 8], Gen.Double[0, 25])
-            .Sample(
+            .Holds(
                 (count, seed, kerf, margin) =>
                 {
                     Random random = new(seed);

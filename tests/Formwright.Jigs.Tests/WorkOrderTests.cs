@@ -4,6 +4,7 @@ using Formwright.Design;
 using Formwright.Design.Sections;
 using Formwright.Instrument;
 using Formwright.Jigs.Steps;
+using Formwright.Testing;
 using QuikGraph;
 using QuikGraph.Algorithms;
 using Xunit;
@@ -140,7 +141,7 @@ public sealed class WorkOrderTests
     public void Whatever_is_built_can_be_ordered() =>
         Gen.Int[0, 1000]
             .Array[1, 25]
-            .Sample(picks =>
+            .Holds(picks =>
             {
                 List<Step> made = [];
                 for (int i = 0; i < picks.Length; i++)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
@@ -50,15 +51,15 @@ public sealed partial class AccessTests(Browser browser)
 
     // A page that is behind is soon gone: it is kept as it stood when it first showed that, and looked at at leisure.
     [Theory]
-    [InlineData("light", "action", "neck.ramp", "2")]
-    [InlineData("dark", "action", "neck.ramp", "2")]
-    [InlineData("light", "workboard", "workboard.margin", "60")]
-    [InlineData("dark", "workboard", "workboard.margin", "60")]
+    [InlineData("light", "action", "neck.ramp", 2)]
+    [InlineData("dark", "action", "neck.ramp", 2)]
+    [InlineData("light", "workboard", "workboard.margin", 60)]
+    [InlineData("dark", "workboard", "workboard.margin", 60)]
     public async Task APageThatIsBehindHasNoViolation(
         string theme,
         string stage,
         string key,
-        string value
+        double first
     )
     {
         await using OpenDesign open = await browser.OpenAsync(stage, $"en.mm.point.{theme}");
@@ -81,10 +82,18 @@ public sealed partial class AccessTests(Browser browser)
             """,
             stage == "workboard"
         );
-        await page.SetAsync(key, value);
-        await page.WaitForFunctionAsync("() => window.behind");
-        string behind = await page.EvaluateAsync<string>("() => window.behind");
-        await browser.Shop.FileSaysAsync(open.Name, $" = {value}");
+        // What is drawn before the page says that it is behind is not behind: then another change is made.
+        string? behind = null;
+        for (int i = 0; i < 10 && behind is null; i++)
+        {
+            string value = (first + (i / 4.0)).ToString(CultureInfo.InvariantCulture);
+            await page.SetAsync(key, value);
+            await browser.Shop.FileSaysAsync(open.Name, $" = {value}");
+            await page.WaitForTimeoutAsync(1000);
+            behind = await page.EvaluateAsync<string?>("() => window.behind ?? null");
+        }
+
+        Assert.NotNull(behind);
         await page.SetContentAsync(Script().Replace(behind, ""));
         await page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
         string mark = stage == "workboard" ? ".pending-drawing" : ".schedule.pending .figure";
@@ -190,7 +199,10 @@ public sealed partial class AccessTests(Browser browser)
 
     private static async Task<IEnumerable<string>> ViolationsAsync(IPage page, string where)
     {
-        AxeResult result = await page.RunAxe();
+        // Only what is wrong is worked out: to describe all that is right takes several times as long.
+        AxeResult result = await page.RunAxe(
+            new AxeRunOptions { ResultTypes = [ResultType.Violations] }
+        );
         return result.Violations.SelectMany(violation =>
             violation.Nodes.Select(node =>
                 $"{where} {violation.Id}: {node.Html[..Math.Min(node.Html.Length, 160)]} {string.Join(' ', node.Any.Select(check => check.Message))}"

@@ -113,7 +113,7 @@ public sealed class DxfTests
                     arc ? (Segment)new ArcSegment(end, bulge) : new LineSegment(end)
             );
         Gen.Select(place, piece.Array[2, 30], Gen.Bool, place, Gen.Double[0.5, 50])
-            .Sample(
+            .Holds(
                 (start, pieces, returns, hole, diameter) =>
                 {
                     // Some contours come back to their start by themselves, and some stand still for a piece.
@@ -134,8 +134,7 @@ public sealed class DxfTests
                     };
                     return DxfAudit.Of(DxfWriter.Write(part)).Count == 0;
                 },
-                iter: 500,
-                seed: "8LWGIzUi2G71"
+                iter: 500
             );
     }
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using Formwright.Design;
 using Formwright.Instrument.Action;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Action;
@@ -25,7 +26,7 @@ public sealed class ChainTests
                 Gen.Double[0.2, 1],
                 Gen.Double[500, 700]
             )
-            .Sample(
+            .Holds(
                 (g, tf, f, d, a, cn, scale) =>
                 {
                     ChainModel model = ActionSetup
@@ -58,7 +59,7 @@ public sealed class ChainTests
     [Fact]
     public void A_mm_of_dome_or_ramp_is_a_mm_of_saddle_and_half_a_mm_of_action() =>
         Gen.Select(Gen.Double[0, 4], Gen.Double[5, 7], Gen.Double[-1, 1])
-            .Sample(
+            .Holds(
                 (g, tf, step) =>
                 {
                     ChainModel model = ActionSetup.Of(Designs.Read(Bare), Level).Model;

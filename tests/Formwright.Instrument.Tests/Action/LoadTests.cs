@@ -3,6 +3,7 @@ using Formwright.Design.Sections;
 using Formwright.Instrument.Action;
 using Formwright.Instrument.Necks;
 using Formwright.Instrument.Tolerances;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Action;
@@ -160,7 +161,7 @@ public sealed class LoadTests
         ActionBatch batch = new(model, setup.Tolerances);
         Gen.Double[-1, 1]
             .Array[batch.Inputs.Count]
-            .Sample(
+            .Holds(
                 moves =>
                 {
                     double[] x =

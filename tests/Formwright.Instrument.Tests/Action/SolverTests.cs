@@ -1,6 +1,7 @@
 using CsCheck;
 using Formwright.Design;
 using Formwright.Instrument.Action;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Action;
@@ -33,7 +34,7 @@ public sealed class SolverTests
     [InlineData(Unknown.Action)]
     public void Solving_returns_to_the_figure_it_came_from(Unknown unknown) =>
         Gen.Select(Any, Gen.Double[-0.4, 0.4])
-            .Sample(
+            .Holds(
                 (sections, move) =>
                 {
                     int join = int.Parse(sections[(sections.LastIndexOf('#') + 2)..], null);
@@ -60,7 +61,7 @@ public sealed class SolverTests
 
     [Fact]
     public void Solving_for_the_saddle_gives_the_action_and_for_the_action_the_saddle() =>
-        Any.Sample(
+        Any.Holds(
             sections =>
             {
                 int join = int.Parse(sections[(sections.LastIndexOf('#') + 2)..], null);

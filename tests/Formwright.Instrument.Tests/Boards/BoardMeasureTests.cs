@@ -2,6 +2,7 @@ using CsCheck;
 using Formwright.Design.Sections;
 using Formwright.Instrument.Boards;
 using Formwright.Instrument.Wood;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Boards;
@@ -47,7 +48,7 @@ public sealed class BoardMeasureTests
                 Gen.Double[2.5, 5],
                 Gen.Double[170, 220]
             )
-            .Sample(
+            .Holds(
                 (e, cross, shear, thickness, width) =>
                 {
                     Timber wood = Timber.Of(Spruce) with

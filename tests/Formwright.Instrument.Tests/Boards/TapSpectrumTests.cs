@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Instrument.Boards;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Boards;
@@ -34,7 +35,7 @@ public sealed class TapSpectrumTests
     [Fact]
     public void OneCleanNoteIsFoundFarBelowTheResolution() =>
         Gen.Select(Gen.Double[40, 800], Gen.Double[0.005, 0.03])
-            .Sample(
+            .Holds(
                 (hz, loss) =>
                 {
                     double alpha = loss * Math.PI * hz;

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using CsCheck;
 using Formwright.Instrument.Boards;
+using Formwright.Testing;
 using NWaves.Audio;
 using NWaves.Signals;
 using Xunit;
@@ -109,7 +110,7 @@ public sealed class WavReaderTests
     {
         byte[] good = new WaveFile(new DiscreteSignal(8000, Tone[..900]), 16).GetBytes();
         Gen.Select(Gen.Int[0, 60], Gen.Byte, Gen.Int[0, good.Length])
-            .Sample(
+            .Holds(
                 (at, value, length) =>
                 {
                     byte[] bad = [.. good];
@@ -120,10 +121,7 @@ public sealed class WavReaderTests
                 iter: 20000
             );
         Gen.Byte.Array[0, 300]
-            .Sample(
-                bytes => !WavReader.Read([.. "RIFF0000WAVE"u8, .. bytes]).Succeeded,
-                iter: 5000
-            );
+            .Holds(bytes => !WavReader.Read([.. "RIFF0000WAVE"u8, .. bytes]).Succeeded, iter: 5000);
     }
 
     private static byte[] File(params (string Name, byte[] Bytes)[] chunks)

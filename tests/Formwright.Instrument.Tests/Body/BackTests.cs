@@ -5,6 +5,7 @@ using Formwright.Fields;
 using Formwright.Instrument.Body;
 using Formwright.Instrument.Body.Back;
 using Formwright.Instrument.Body.Soundboard;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Body;
@@ -40,7 +41,7 @@ public sealed class BackTests
     [Fact]
     public void EndsAreAsGiven() =>
         Gen.Select(Gen.Double[60, 120], Gen.Double[60, 120], Gen.Double[500, 9000], Gen.Bool)
-            .Sample(
+            .Holds(
                 (heel, tail, radius, sphere) =>
                 {
                     BackField field = Field(
@@ -170,7 +171,7 @@ public sealed class BackTests
     [Fact]
     public void BarVolumeIsItsIntegral() =>
         Gen.Select(Gen.Double[50, 400], Gen.Double[0, 80], Gen.Double[0, 6], Gen.Double[6, 18])
-            .Sample(
+            .Holds(
                 (length, scoop, end, height) =>
                 {
                     BarShape bar = new(6, height, end, scoop, BraceSection.Gable);

@@ -6,6 +6,7 @@ using Formwright.Fields;
 using Formwright.Instrument.Body;
 using Formwright.Instrument.Body.Back;
 using Formwright.Instrument.Body.Ribs;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Body;
@@ -66,7 +67,7 @@ public sealed class RibTests
     [Fact]
     public void RoundUnderASphereIsConstant() =>
         Gen.Select(Gen.Double[100, 220], Gen.Double[60, 110], Gen.Double[600, 9000])
-            .Sample(
+            .Holds(
                 (r, depth, sphere) =>
                 {
                     RibPlan ribs = Ribs(Demo.Circle(r), Back(BackKind.Sphere, depth, sphere, 0));
@@ -86,7 +87,7 @@ public sealed class RibTests
     [Fact]
     public void RoundUnderACylinderIsTheClosedForm() =>
         Gen.Select(Gen.Double[100, 220], Gen.Double[60, 110], Gen.Double[500, 9000])
-            .Sample(
+            .Holds(
                 (r, depth, arch) =>
                 {
                     RibPlan ribs = Ribs(Demo.Circle(r), Back(BackKind.Arches, depth, 0, arch));

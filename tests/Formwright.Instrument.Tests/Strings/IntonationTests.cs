@@ -1,6 +1,7 @@
 using CsCheck;
 using Formwright.Design.Sections;
 using Formwright.Instrument.Strings;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Strings;
@@ -70,7 +71,7 @@ public sealed class IntonationTests
     [Fact]
     public void The_slopes_are_those_of_the_cents() =>
         Gen.Select(Strung, Gen.Int[1, 19], Gen.Double[-1, 1], Gen.Double[-1, 4])
-            .Sample(
+            .Holds(
                 (string_, fret, nut, saddle) =>
                 {
                     const double h = 1e-4;
@@ -97,7 +98,7 @@ public sealed class IntonationTests
 
     [Fact]
     public void The_fit_is_a_minimum_and_more_freedom_is_never_worse() =>
-        Strung.Sample(string_ =>
+        Strung.Holds(string_ =>
         {
             FrettedString[] pair =
             [

@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Instrument.Tolerances;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Tolerances;
@@ -76,7 +77,7 @@ public sealed class PropagationTests
     [Fact]
     public void The_worst_case_is_never_less_than_the_root_sum_of_squares() =>
         Gen.Select(Gen.Double[-3, 3].Array[4], Gen.Double[0, 2].Array[4], Gen.Int[0, 3].Array[4])
-            .Sample(
+            .Holds(
                 (c, spread, shape) =>
                 {
                     FunctionModel model = new(

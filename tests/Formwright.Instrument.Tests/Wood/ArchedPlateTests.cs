@@ -1,6 +1,7 @@
 using CsCheck;
 using Formwright.Design.Sections;
 using Formwright.Instrument.Wood;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Wood;
@@ -64,7 +65,7 @@ public sealed class ArchedPlateTests
     [Fact]
     public void RisesInTheDampAndIsPulledInTheDry() =>
         Gen.Select(Gen.Double[25, 60], Gen.Double[1, 20])
-            .Sample(
+            .Holds(
                 (humidity, step) =>
                 {
                     ArchState dry = Back().In(new Air(20, humidity));

@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Instrument.Wood;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Wood;
@@ -29,7 +30,7 @@ public sealed class LayeredStripTests
                 Gen.Double[500, 20000],
                 Gen.Double[-0.01, 0.01]
             )
-            .Sample(
+            .Holds(
                 (a1, a2, e1, e2, strain) =>
                 {
                     Layer bottom = new(10, a1, e1, 0.001);

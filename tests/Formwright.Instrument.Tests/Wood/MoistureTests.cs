@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Instrument.Wood;
+using Formwright.Testing;
 using Xunit;
 
 namespace Formwright.Instrument.Tests.Wood;
@@ -43,14 +44,14 @@ public sealed class MoistureTests
     [Fact]
     public void HumidityIsTheInverse() =>
         Gen.Select(Gen.Double[-10, 60], Gen.Double[0, 99])
-            .Sample(
+            .Holds(
                 (t, h) => Math.Abs(Moisture.HumidityFor(t, Moisture.Equilibrium(t, h)) - h) < 1e-8
             );
 
     [Fact]
     public void RisesWithHumidityAndFallsWithHeat() =>
         Gen.Select(Gen.Double[0, 50], Gen.Double[5, 90], Gen.Double[0.5, 5])
-            .Sample(
+            .Holds(
                 (t, h, step) =>
                     Moisture.Equilibrium(t, h + step) > Moisture.Equilibrium(t, h)
                     && Moisture.Equilibrium(t + step, h) < Moisture.Equilibrium(t, h) + 0.02

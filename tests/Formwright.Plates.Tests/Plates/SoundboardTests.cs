@@ -2,6 +2,7 @@ using CsCheck;
 using Formwright.Curves;
 using Formwright.Fields;
 using Formwright.Fields.Plates;
+using Formwright.Testing;
 
 namespace Formwright.Plates.Tests.Plates;
 
@@ -204,7 +205,7 @@ public sealed class SoundboardTests
     [Fact]
     public void MoreWoodIsStiffer() =>
         Gen.Select(Gen.Int[0, 7], Gen.Double[1.1, 2])
-            .Sample(
+            .Holds(
                 (which, factor) =>
                 {
                     Plate plate = Soundboard();
@@ -227,8 +228,7 @@ public sealed class SoundboardTests
                         .PerForceN.RiseMm;
                     Assert.True(after < before);
                 },
-                iter: 6,
-                seed: "0000KtMWkpg4"
+                iter: 6
             );
 
     [Fact]

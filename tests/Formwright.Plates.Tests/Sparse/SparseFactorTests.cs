@@ -1,5 +1,6 @@
 using CsCheck;
 using Formwright.Fields.Sparse;
+using Formwright.Testing;
 
 namespace Formwright.Plates.Tests.Sparse;
 
@@ -33,7 +34,7 @@ public sealed class SparseFactorTests
     [Fact]
     public void SolvesAnyDiagonallyDominantMatrix() =>
         Gen.Select(Gen.Int[1, 90], Gen.Int[0, 400], Gen.Int[0, 1_000_000])
-            .Sample(
+            .Holds(
                 (size, edges, seed) =>
                 {
                     var random = new Random(seed);
@@ -69,8 +70,7 @@ public sealed class SparseFactorTests
                     Assert.Equal(negative, factor.NegativePivots);
                     Assert.True(x.Zip(solved).All(p => Math.Abs(p.First - p.Second) < 1e-12));
                 },
-                iter: 200,
-                seed: "0000KtMWkpg4"
+                iter: 200
             );
 
     [Fact]

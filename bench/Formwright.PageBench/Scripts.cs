@@ -6,10 +6,13 @@ internal static class Scripts
     /// <summary>Times of pointer moves, of the curve's change and of the end of what is pending.</summary>
     public const string Watch = """
         () => {
-            const bench = window.bench = { frames: [], settled: [], rest: [], at: 0, curve: 0, end: 0 };
+            const bench = window.bench = { frames: [], begun: [], settled: [], rest: [], at: 0, curve: 0, end: 0 };
             document.addEventListener("pointermove", event => {
                 bench.at = event.timeStamp;
-                requestAnimationFrame(() => bench.frames.push(performance.now() - event.timeStamp));
+                requestAnimationFrame(begun => {
+                    bench.frames.push(performance.now() - event.timeStamp);
+                    bench.begun.push(begun - event.timeStamp);
+                });
             }, true);
             bench.start = () => { bench.curve = bench.end = bench.at = 0; };
             bench.isDone = () => {

@@ -45,7 +45,7 @@ public sealed record Guitar(
         }
 
         Outline outline = solution.Outline;
-        OutlineFigures figures = sameOutline ? earlier!.Figures : FiguresOf(outline);
+        OutlineFigures figures = sameOutline ? earlier!.Figures : OutlineFigures.Of(outline);
         findings.AddRange(
             OutlineRules.Of(solution.Remarks, design.Identity.JoinMm, design.Outline)
         );
@@ -90,17 +90,6 @@ public sealed record Guitar(
         SoundboardDome.RegionOf(outline, design.Dome, design.Soundhole) is { } region
             ? SoundboardDome.Over(region, outline, design.Dome, design.Soundhole)
             : null;
-
-    private static OutlineFigures FiguresOf(Outline outline) =>
-        new(
-            outline.HalfPerimeterMm,
-            outline.AreaMm2,
-            outline.CentroidUMm,
-            outline.Half.CurvaturePieces().Count,
-            outline.Half.TightestRight?.Curve.RadiusMm ?? double.PositiveInfinity,
-            outline.Half.TightestLeft?.Curve.RadiusMm ?? double.PositiveInfinity,
-            outline.Table()
-        );
 
     private static IEnumerable<Finding> Places(InstrumentDesign design, Outline outline)
     {

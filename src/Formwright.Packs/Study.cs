@@ -96,10 +96,8 @@ public sealed record Study(
     public static Study Of(InstrumentDesign design, Study? earlier = null, long? builds = null)
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
-        // Tooling needs neither plate nor action, which take as long.
-        Task<Jigs.Tooling?> jigs = Task.Run(() =>
-            result.Guitar is { } guitar ? Jigs.Tooling.Of(guitar) : null
-        );
+        // Tooling needs neither plate nor action, which take as long. While something is dragged it waits for them: the other core is the hand's.
+        Task<Jigs.Tooling?>? beside = builds is null ? Task.Run(Made) : null;
         SoundboardPlate? plate = result.Guitar is { } bent
             ? SoundboardPlate.Of(bent, earlier?.Plate, isPassing: builds is not null)
             : null;
@@ -110,7 +108,7 @@ public sealed record Study(
             result.Guitar is { } boxed && action is not null
                 ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
                 : null;
-        Jigs.Tooling? tooling = jigs.GetAwaiter().GetResult();
+        Jigs.Tooling? tooling = beside is null ? Made() : beside.GetAwaiter().GetResult();
         Finding[] findings =
         [
             .. result
@@ -124,5 +122,10 @@ public sealed record Study(
                 .OrderByDescending(finding => finding.Severity),
         ];
         return new Study(design, result.Guitar, action, body, plate, tooling, findings);
+
+        Jigs.Tooling? Made() =>
+            result.Guitar is not { } guitar ? null
+            : ReferenceEquals(design, earlier?.Design) ? earlier.Tooling
+            : Jigs.Tooling.Of(guitar);
     }
 }

@@ -118,6 +118,15 @@ public sealed class PlateMesh
         return new([.. points], [.. triangles], rim);
     }
 
+    /// <summary>A mesh of a plate with about as many unknowns as asked.</summary>
+    /// <inheritdoc cref="PlateModel.Of"/>
+    public static PlateMesh Of(Plate plate, int unknowns = 5000)
+    {
+        ArgumentNullException.ThrowIfNull(plate);
+        ArgumentOutOfRangeException.ThrowIfLessThan(unknowns, 200);
+        return PlateMeshing.Mesh(plate, unknowns);
+    }
+
     /// <summary>A mesh of the plate inside a rim and outside its holes.</summary>
     /// <param name="rim">A closed curve.</param>
     /// <param name="holes">Closed curves inside it that do not touch.</param>

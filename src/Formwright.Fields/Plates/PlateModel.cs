@@ -86,12 +86,8 @@ public sealed partial class PlateModel
     /// <param name="plate">The plate.</param>
     /// <param name="unknowns">Wanted number of unknowns, 200 or more; 5,000 is enough for the first ten modes of a soundboard.</param>
     /// <exception cref="ArgumentException">The plate can't be meshed: its rim crosses itself or a hole; or its thickness is not positive.</exception>
-    public static PlateModel Of(Plate plate, int unknowns = 5000)
-    {
-        ArgumentNullException.ThrowIfNull(plate);
-        ArgumentOutOfRangeException.ThrowIfLessThan(unknowns, 200);
-        return new(plate, PlateMeshing.Mesh(plate, unknowns));
-    }
+    public static PlateModel Of(Plate plate, int unknowns = 5000) =>
+        new(plate, PlateMesh.Of(plate, unknowns));
 
     /// <summary>The model of a plate on a given mesh.</summary>
     public static PlateModel On(Plate plate, PlateMesh mesh)

@@ -22,4 +22,19 @@ public sealed record OutlineFigures(
 {
     /// <summary>Smallest radius anywhere, mm.</summary>
     public double TightestRadiusMm => Math.Min(TightestBoutMm, TightestWaistMm);
+
+    /// <summary>The figures of an outline.</summary>
+    public static OutlineFigures Of(Outline outline)
+    {
+        ArgumentNullException.ThrowIfNull(outline);
+        return new(
+            outline.HalfPerimeterMm,
+            outline.AreaMm2,
+            outline.CentroidUMm,
+            outline.Half.CurvaturePieces().Count,
+            outline.Half.TightestRight?.Curve.RadiusMm ?? double.PositiveInfinity,
+            outline.Half.TightestLeft?.Curve.RadiusMm ?? double.PositiveInfinity,
+            outline.Table()
+        );
+    }
 }

@@ -179,26 +179,25 @@ public sealed class SoundboardPlate
         {
             Plate plate = PlateMaker.Of(Guitar, soundboard, board.Timber, Thickness);
             PlateSpot bridge = PlateMaker.BridgeSpot(design);
-            PlateModel hinged = PlateModel.Of(plate, design.Plate.Unknowns);
-            PlateModel clamped = PlateModel.On(
-                plate with
-                {
-                    Support = EdgeSupport.Clamped,
-                },
-                hinged.Mesh
+            PlateMesh mesh = PlateMesh.Of(plate, design.Plate.Unknowns);
+            // Two plates on one mesh: neither needs the other, and they take most of the time of a study.
+            Task<(PlateModel Model, BridgeInfluence Influence)> clamping = Task.Run(() =>
+                Held(plate with { Support = EdgeSupport.Clamped }, mesh, bridge)
             );
-            return new PlateAnswers(
-                bridge,
-                hinged,
-                clamped,
-                hinged.Influence(bridge),
-                clamped.Influence(bridge)
-            );
+            (PlateModel hinged, BridgeInfluence swings) = Held(plate, mesh, bridge);
+            (PlateModel clamped, BridgeInfluence bends) = clamping.GetAwaiter().GetResult();
+            return new PlateAnswers(bridge, hinged, clamped, swings, bends);
         }
         catch (ArgumentException)
         {
             // What a maker draws need not be a plate: a soundhole across the edge, a bridge beyond it. The rules of the body name it.
             return null;
         }
+    }
+
+    private static (PlateModel, BridgeInfluence) Held(Plate plate, PlateMesh mesh, PlateSpot bridge)
+    {
+        PlateModel model = PlateModel.On(plate, mesh);
+        return (model, model.Influence(bridge));
     }
 }

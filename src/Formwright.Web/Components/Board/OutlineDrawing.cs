@@ -22,6 +22,11 @@ internal sealed class OutlineDrawing
     private const double GapPx = 48;
     private const int MostTracePoints = 1500;
 
+    private readonly Reader reader;
+    private CurvePoint[] points = [];
+    private double plotPerBend;
+    private string? probe;
+
     public OutlineDrawing(
         OutlineDesign design,
         Outline? outline,
@@ -43,9 +48,10 @@ internal sealed class OutlineDrawing
         Cx = LeftPx + 20 + (spare * 0.4) + (Scale * widest / 2);
         PlotX = Width - (PlotWidth * 0.42) - 26 - (spare * 0.25);
         Design = design;
+        this.reader = reader;
         if (outline is not null)
         {
-            Draw(outline, reader);
+            Draw(outline);
         }
     }
 
@@ -80,7 +86,7 @@ internal sealed class OutlineDrawing
     public string Plot { get; private set; } = "";
 
     /// <summary>Places along the outline for the pointer: x, y, x on the plot, radius as text.</summary>
-    public string Probe { get; private set; } = "";
+    public string Probe => probe ??= Probed();
 
     /// <summary>Another outline over this one, as a path; points of a trace as they were taken.</summary>
     public string Over(Overlay overlay)
@@ -117,7 +123,7 @@ internal sealed class OutlineDrawing
     public static string N(double value) =>
         Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 
-    private void Draw(Outline outline, Reader reader)
+    private void Draw(Outline outline)
     {
         BezierPath treble = outline.Half.ToBeziers(PathToleranceMm);
         StringBuilder path = new();
@@ -126,44 +132,55 @@ internal sealed class OutlineDrawing
         OutlinePath = path.ToString();
 
         Chain half = outline.Half;
-        CurvePoint[] points =
+        points =
         [
             .. Enumerable.Range(0, Samples + 1).Select(i => half.At(half.LengthMm * i / Samples)),
         ];
         double most = Math.Max(points.Max(point => Math.Abs(point.Curvature)), 1e-6);
         double hair = HairPx / Scale / most;
-        double plot = PlotWidth * 0.5 / most;
+        plotPerBend = PlotWidth * 0.5 / most;
         StringBuilder hairs = new();
         StringBuilder ends = new();
         StringBuilder curve = new();
-        StringBuilder probe = new();
         for (int i = 0; i <= Samples; i++)
         {
             CurvePoint at = points[i];
             Point end = at.Position - (at.Normal * (at.Curvature * hair));
             string place = $"{N(X(at.Position.Y))} {N(Y(at.Position.X))}";
             string tip = $"{N(X(end.Y))} {N(Y(end.X))}";
-            string onPlot = N(PlotX + (at.Curvature * plot));
             hairs.Append('M').Append(place).Append('L').Append(tip);
             ends.Append(i == 0 ? 'M' : 'L').Append(tip);
-            curve.Append(i == 0 ? 'M' : 'L').Append(onPlot).Append(' ').Append(N(Y(at.Position.X)));
+            curve
+                .Append(i == 0 ? 'M' : 'L')
+                .Append(OnPlot(at))
+                .Append(' ')
+                .Append(N(Y(at.Position.X)));
+        }
+
+        (Hairs, HairEnds, Plot) = (hairs.ToString(), ends.ToString(), curve.ToString());
+    }
+
+    private string Probed()
+    {
+        StringBuilder places = new();
+        foreach (CurvePoint at in points)
+        {
             string radius = Math.Abs(at.Curvature) < 1e-5 ? "∞" : reader.Figure(at.RadiusMm);
-            probe
-                .Append(place.Replace(' ', '|'))
+            places
+                .Append(N(X(at.Position.Y)))
                 .Append('|')
-                .Append(onPlot)
+                .Append(N(Y(at.Position.X)))
+                .Append('|')
+                .Append(OnPlot(at))
                 .Append("|R ")
                 .Append(radius)
                 .Append(';');
         }
 
-        (Hairs, HairEnds, Plot, Probe) = (
-            hairs.ToString(),
-            ends.ToString(),
-            curve.ToString(),
-            probe.ToString()
-        );
+        return places.ToString();
     }
+
+    private string OnPlot(CurvePoint at) => N(PlotX + (at.Curvature * plotPerBend));
 
     private void Append(StringBuilder path, IReadOnlyList<CubicBezier> pieces, int side)
     {

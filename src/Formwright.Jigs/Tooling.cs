@@ -1,6 +1,7 @@
 using Formwright.Findings;
 using Formwright.Instrument;
 using Formwright.Instrument.Body.Soundboard;
+using Formwright.Instrument.Bridges;
 using Formwright.Jigs.Brackets;
 using Formwright.Jigs.Mould;
 using Formwright.Jigs.Parts;
@@ -60,5 +61,26 @@ public sealed record Tooling(
         {
             Jig = guitar.Design.Jig.Make ? JigMaker.Of(guitar) : null,
         };
+    }
+
+    /// <summary>
+    /// The same with the template for bars, rosette and bridge made for the bridge as it is built: its saddle slot stands where the strings' compensation
+    /// wants the saddle, so the window of a bridge on the bare scale would put it too near the nut by as much.
+    /// </summary>
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="bridge">Its bridge.</param>
+    public Tooling WithBridge(Guitar guitar, BridgePlan bridge)
+    {
+        ArgumentNullException.ThrowIfNull(bridge);
+        Part placed = BenchTemplates.Placement(guitar, bridge.Middle);
+        Part before = Templates.Single(part => part.Id == placed.Id);
+        // The same tooling, if the bridge has not moved: whoever holds it sees that nothing changed.
+        return before.Insides.SelectMany(inside => inside.Vertices)
+            .SequenceEqual(placed.Insides.SelectMany(inside => inside.Vertices))
+            ? this
+            : this with
+            {
+                Templates = [.. Templates.Select(part => part == before ? placed : part)],
+            };
     }
 }

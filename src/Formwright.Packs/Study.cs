@@ -109,6 +109,11 @@ public sealed record Study(
                 ? BodyPlan.Of(boxed, [.. action.StringRows.Select(row => row.SaddleMm)])
                 : null;
         Jigs.Tooling? tooling = beside is null ? Made() : beside.GetAwaiter().GetResult();
+        if (tooling is not null && body is not null)
+        {
+            tooling = tooling.WithBridge(body.Guitar, body.Bridge);
+        }
+
         Finding[] findings =
         [
             .. result

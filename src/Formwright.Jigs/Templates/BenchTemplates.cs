@@ -24,23 +24,35 @@ public static class BenchTemplates
     private const double WindowMm = 35;
     private const double LeastWebMm = 8;
 
-    /// <summary>The templates, in the workboard frame.</summary>
+    /// <summary>Id of the template for bars, rosette and bridge.</summary>
+    public const string PlacementId = "template-placement";
+
+    /// <summary>The templates, in the workboard frame; the bridge stands as for an uncompensated saddle.</summary>
     public static IReadOnlyList<Part> Of(Guitar guitar)
     {
         ArgumentNullException.ThrowIfNull(guitar);
-        return [Placement(guitar), .. Fingerboard(guitar), .. DomeGauges(guitar)];
+        return
+        [
+            Placement(guitar, SoundboardPlan.BridgeMiddle(guitar.Design)),
+            .. Fingerboard(guitar),
+            .. DomeGauges(guitar),
+        ];
     }
 
-    private static Part Placement(Guitar guitar)
+    /// <summary>The template for bars, rosette and bridge.</summary>
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="bridge">Middle of the bridge, body frame, mm.</param>
+    public static Part Placement(Guitar guitar, Point bridge)
     {
+        ArgumentNullException.ThrowIfNull(guitar);
         double join = guitar.JoinMm;
         ArcPath line = new OutlineOffsets(guitar.Outline, join, ToleranceMm).From(0, 0)!;
         SoundholeDesign hole = guitar.Design.Soundhole;
         Point centre = new(join + hole.AtMm, 0);
-        Box[] windows = [.. Windows(guitar)];
+        Box[] windows = [.. Windows(guitar, bridge)];
         return Make(
             guitar,
-            "template-placement",
+            PlacementId,
             new ContourBuilder().Along(line).Back(ArcPaths.Mirrored(line)).Close(),
             [
                 new Mark("mark.centreline", new Point(join, 0), new Point(guitar.TailMm, 0)),
@@ -54,7 +66,7 @@ public static class BenchTemplates
     }
 
     // Only what leaves a web to the edge and to the window before it.
-    private static IEnumerable<Box> Windows(Guitar guitar)
+    private static IEnumerable<Box> Windows(Guitar guitar, Point bridge)
     {
         double join = guitar.JoinMm;
         Outline outline = guitar.Outline;
@@ -74,7 +86,6 @@ public static class BenchTemplates
             yield return Corners(join + from, -outer, join + before, WindowMm - outer);
         }
 
-        Point bridge = SoundboardPlan.BridgeMiddle(guitar.Design);
         double wide = guitar.Design.Bridge.LengthMm / 2;
         double deep = guitar.Design.Bridge.WidthMm / 2;
         double narrow = Math.Min(

@@ -31,7 +31,7 @@ internal static class NeckSheet
             blocks.Add(new ViewBlock(Wedge(guitar, slot)));
         }
 
-        blocks.Add(Pieces(guitar, blank));
+        blocks.Add(NeckPieces.Of(guitar, blank));
         blocks.Add(
             new Notes(
                 "",
@@ -113,6 +113,18 @@ internal static class NeckSheet
                     * guitar.Design.Head.PostBelowFaceMm
                 );
             yield return new Hole(on, guitar.Design.Head.PostHoleMm);
+            if (post == blank.PostsMm.Max())
+            {
+                yield return new DiameterDimension(
+                    on,
+                    guitar.Design.Head.PostHoleMm,
+                    new Vector(6, -26)
+                )
+                {
+                    Count = 2 * blank.PostsMm.Count,
+                    Style = TextStyle.Body.Larger,
+                };
+            }
         }
 
         yield return new Line(
@@ -342,59 +354,4 @@ internal static class NeckSheet
             Label = SheetsWords.Of["neck.wedge"],
         };
     }
-
-    private static Table Pieces(Guitar guitar, NeckBlank blank)
-    {
-        HeadDesign head = guitar.Design.Head;
-        List<IReadOnlyList<string>> rows =
-        [
-            [
-                SheetsWords.Of["neck.board"],
-                Size(blank.BoardLengthMm, blank.BoardWidthMm, blank.BoardThicknessMm),
-            ],
-        ];
-        if (blank.StackPieces > 0)
-        {
-            rows.Add([
-                SheetsWords.Of.Format("neck.stack", blank.StackPieces),
-                Size(
-                    blank.StackLengthMm,
-                    guitar.Design.Heel.WidthMm + 4,
-                    guitar.Design.Heel.LayerMm
-                ),
-            ]);
-        }
-
-        if (blank.ScarfMm > 0)
-        {
-            rows.Add([SheetsWords.Of["neck.scarf"], $"{Figures.Fixed(blank.ScarfMm, 1)} mm"]);
-            rows.Add([
-                SheetsWords.Of["neck.scarf-run"],
-                $"{Figures.Fixed(blank.ScarfRunMm, 1)} mm",
-            ]);
-        }
-
-        rows.Add([SheetsWords.Of["neck.angle"], $"{Figures.Mm(head.AngleDeg)}°"]);
-        if (blank.Slot is { } slot)
-        {
-            rows.Add([
-                SheetsWords.Of["neck.slot-width"],
-                $"{Figures.Fixed(slot.WidthFrontMm, 1)} / {Figures.Fixed(slot.WidthBackMm, 1)} mm",
-            ]);
-            rows.Add([SheetsWords.Of["neck.slot-depth"], $"{Figures.Fixed(slot.DepthMm, 1)} mm"]);
-        }
-
-        return new Table(
-            SheetsWords.Of["neck.pieces"],
-            [new Column(""), new Column("", Align.Right, 58)],
-            rows
-        )
-        {
-            WidthMm = 190,
-            Style = TextStyle.Body.Larger,
-        };
-    }
-
-    private static string Size(double a, double b, double c) =>
-        $"{Figures.Fixed(a, 0)} × {Figures.Fixed(b, 0)} × {Figures.Fixed(c, 1)} mm";
 }

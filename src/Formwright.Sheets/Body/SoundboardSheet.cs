@@ -50,7 +50,7 @@ internal static class SoundboardSheet
 
         foreach (Brace brace in body.Soundboard.Braces)
         {
-            foreach (Item item in BraceItems(brace))
+            foreach (Item item in BraceItems(brace, body.Soundboard.Braces))
             {
                 yield return item;
             }
@@ -101,7 +101,7 @@ internal static class SoundboardSheet
         yield return new Line(new Point(-14, 0), new Point(length + 14, 0), LineStyle.Centreline);
     }
 
-    private static IEnumerable<Item> BraceItems(Brace brace)
+    private static IEnumerable<Item> BraceItems(Brace brace, IReadOnlyList<Brace> all)
     {
         double half = brace.Shape.WidthMm / 2;
         for (int i = 1; i < brace.Line.Count; i++)
@@ -118,17 +118,18 @@ internal static class SoundboardSheet
             };
         }
 
-        // Names stand at the end that is further from the tail.
-        Point first = brace.Line[0].X <= brace.Line[^1].X ? brace.Line[0] : brace.Line[^1];
-        Point last = brace.Line[0].X <= brace.Line[^1].X ? brace.Line[^1] : brace.Line[0];
-        bool isBar = brace.Kind == BraceKind.HarmonicBar;
-        Point at = isBar
-            ? new Point(brace.Line[0].X, brace.Line[0].Y * 0.45)
-            : last.Towards(first, brace.Kind == BraceKind.ClosingBar ? 0.5 : 0.3);
+        (Point at, Vector along) = BraceNames.Of(brace, all);
+        // On the sheet, neck up, x runs down and y_b to the right; a name reads upwards or to the right.
+        Vector onSheet = new(-along.Y, -along.X);
+        double degrees = Math.Atan2(onSheet.Y, onSheet.X) * 180 / Math.PI;
         yield return new Label(brace.Name, Inside(at))
         {
             Align = Align.Centre,
             Rise = Rise.Middle,
+            Degrees =
+                degrees > 90 ? degrees - 180
+                : degrees <= -90 + 1e-6 ? degrees + 180
+                : degrees,
             Clear = true,
             Style = TextStyle.Strong,
         };

@@ -15,6 +15,9 @@ internal static class ThicknessSheet
     // A calliper reaches this far apart in good time: some thirty places on a soundboard (our choice).
     private const double ApartMm = 62;
 
+    // From a cross to the far end of the line to write on.
+    private const double FigureMm = 14;
+
     public static NamedSheet Of(Guitar guitar, ThicknessMap map)
     {
         View view = new([.. Items(guitar, map)], ViewFrame.Workboard)
@@ -105,8 +108,14 @@ internal static class ThicknessSheet
 
         foreach (Point place in Places(guitar))
         {
-            // Figures stand towards the centreline, away from the edge.
+            // Figures stand towards the centreline, away from the edge, but never on the soundhole's.
             bool left = place.Y > 1;
+            double end = Math.Abs(place.Y) - FigureMm;
+            if (new Point(place.X, end).DistanceTo(new Point(hole.AtMm, 0)) < hole.RadiusMm + 6)
+            {
+                left = !left;
+            }
+
             yield return new Cross(place, 2);
             yield return new Label(Figures.Fixed(map.At(place), 2), place)
             {

@@ -34,6 +34,14 @@ public sealed record Paper(string Name, double WidthMm, double HeightMm)
     /// <summary>ISO 5457, elongated: three times A3, upright.</summary>
     public static Paper A3x3 { get; } = new("A3×3", 420, 891);
 
+    /// <summary>ISO 5457, elongated: three times A2, upright; off a roll of 594 or 610 mm, where A0 wants one of 841 mm.</summary>
+    public static Paper A2x3 { get; } = new("A2×3", 594, 1261);
+
+    private static Paper[] Standard => [A4, A3, A4x3, A2, A4x4, A3x3, A1, A2x3, A0];
+
+    /// <summary>Whether it is a size of ISO 216 or ISO 5457 that is named here, and not one of its own.</summary>
+    public bool IsStandard => Standard.Any(paper => paper.Name == Name);
+
     /// <summary>On its side.</summary>
     public Paper Turned() => this with { WidthMm = HeightMm, HeightMm = WidthMm };
 
@@ -53,7 +61,7 @@ public sealed record Paper(string Name, double WidthMm, double HeightMm)
     /// <summary>The smallest of A4 to A0 and the long sizes, upright or on its side, whose drawing area holds a drawing of this size; else one of its own.</summary>
     public static Paper Holding(Size drawing)
     {
-        foreach (Paper paper in new[] { A4, A3, A4x3, A2, A4x4, A3x3, A1, A0 })
+        foreach (Paper paper in Standard)
         {
             foreach (Paper way in new[] { paper, paper.Turned() })
             {

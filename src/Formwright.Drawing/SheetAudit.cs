@@ -11,6 +11,11 @@ namespace Formwright.Drawing;
 public static class SheetAudit
 {
     private const double TouchMm = 0.15;
+    private const double NearMm = 3;
+
+    // The tail of a letter may hang below the area.
+    private const double TailMm = 1;
+    private const double LeastTextMm = 2.5;
     private static readonly HashSet<string> Outlines =
     [
         LineStyle.Outline.Layer,
@@ -42,6 +47,8 @@ public static class SheetAudit
         Text[] texts = [.. drawn.Marks.OfType<TextMark>().Select(mark => new Text(mark))];
         OnTexts(texts, flaws);
         OnLines(texts, drawn.Marks, flaws);
+        Cleared(texts, drawn.Marks, flaws);
+        OffArea(drawn.Sheet, texts, flaws);
         Box frame = drawn.Sheet.Frame;
         Box paper = drawn.Sheet.PaperBox.Grown(-4);
         Box title = drawn.Sheet.TitleBlockBox.Grown(-TouchMm);
@@ -122,6 +129,82 @@ public static class SheetAudit
                         )
                     );
                 }
+            }
+        }
+    }
+
+    // A text may stand on any line that it clears, but a part keeps its whole edge: the saw follows it.
+    private static void Cleared(Text[] texts, IReadOnlyList<Mark> marks, List<SheetFlaw> flaws)
+    {
+        FillMark[] clears = [.. marks.OfType<FillMark>().Where(m => m.Level == Level.Clear)];
+        HashSet<FillMark> reported = [];
+        foreach (StrokeMark stroke in marks.OfType<StrokeMark>())
+        {
+            if (!Outlines.Contains(stroke.Layer) || stroke.Level > Level.Line)
+            {
+                continue;
+            }
+
+            IReadOnlyList<Point> points = stroke.Shape.Flatten(0.1);
+            int count = stroke.Shape.Closed ? points.Count : points.Count - 1;
+            for (int i = 0; i < count; i++)
+            {
+                Point a = points[i];
+                Point b = points[(i + 1) % points.Count];
+                Box box = Box.Empty.With(a).With(b).Grown(TouchMm);
+                foreach (FillMark clear in clears)
+                {
+                    if (
+                        Ink.BoundsOf(clear).Overlaps(box)
+                        && !reported.Contains(clear)
+                        && Meet(clear.Loops[0].Flatten(0.1), [a, b])
+                    )
+                    {
+                        reported.Add(clear);
+                        Point at = Ink.BoundsOf(clear).Centre;
+                        TextMark? text = texts.MinBy(each => each.Box.Centre.DistanceTo(at))?.Mark;
+                        // One that stands on the outline itself is told already.
+                        if (!flaws.Any(flaw => flaw.At == text?.Start))
+                        {
+                            flaws.Add(new(SheetFlawKind.OutlineCleared, text?.Text ?? "", at));
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    // What is drawn on a sheet keeps clear of title block, bars and frame, and is large enough to read.
+    private static void OffArea(Sheet sheet, Text[] texts, List<SheetFlaw> flaws)
+    {
+        Box area = sheet.Area;
+        Box open = Box.Of(
+            area.LeftMm - NearMm,
+            area.BottomMm - TailMm,
+            area.RightMm + NearMm,
+            area.TopMm + NearMm
+        );
+        // Left of the title block, where there is room, a drawing may come down to the bar.
+        Box beside = sheet.IsCompact
+            ? open
+            : Box.Of(
+                open.LeftMm,
+                sheet.BesideTitle.BottomMm,
+                sheet.BesideTitle.RightMm,
+                open.TopMm
+            );
+        foreach (Text text in texts.Where(text => text.Mark.Key != Sheet.FrameKey))
+        {
+            if (text.Mark.Style.HeightMm < LeastTextMm)
+            {
+                flaws.Add(new(SheetFlawKind.TextSmall, text.Mark.Text, text.Mark.Start));
+            }
+
+            // One that leaves the frame is told by itself.
+            bool framed = sheet.Frame.Holds(text.Box, TouchMm);
+            if (framed && !open.Holds(text.Box) && !beside.Holds(text.Box))
+            {
+                flaws.Add(new(SheetFlawKind.TextOffArea, text.Mark.Text, text.Mark.Start));
             }
         }
     }

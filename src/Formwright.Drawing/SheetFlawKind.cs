@@ -12,6 +12,15 @@ public enum SheetFlawKind
     /// <summary>A thinner line runs through a text that does not clear it.</summary>
     TextOnLine,
 
+    /// <summary>What clears the ground under a text takes a piece out of an outline.</summary>
+    OutlineCleared,
+
+    /// <summary>A text is lettered below 2.5 mm, which a cheap printer and an arm's length don't allow.</summary>
+    TextSmall,
+
+    /// <summary>A text stands on the title block, in the strip of the 100 mm bar, or close to the frame.</summary>
+    TextOffArea,
+
     /// <summary>A text leaves the frame.</summary>
     TextOutsideFrame,
 

@@ -50,6 +50,52 @@ public sealed class SheetAuditTests
     }
 
     [Fact]
+    public void A_text_beside_an_outline_that_clears_a_piece_of_it()
+    {
+        // The letters stand 0.4 mm from the edge, what they clear reaches 0.75 mm before them.
+        Label label = new("figure", new(50, 100)) { Clear = true };
+        Line edge = new(new Point(49.6, 90), new Point(49.6, 110), LineStyle.Outline);
+        Assert.Equal([SheetFlawKind.OutlineCleared], Kinds(label, edge));
+        Assert.Equal([SheetFlawKind.OutlineCleared], Kinds(edge, label));
+        Assert.Empty(Kinds(label with { Clear = false }, edge));
+        Assert.Empty(Kinds(label, edge with { Style = LineStyle.Detail }));
+        Assert.Empty(Kinds(label with { At = new(50.6, 100) }, edge));
+    }
+
+    [Fact]
+    public void Text_too_small_to_read_at_arms_length()
+    {
+        Label label = new("figure", new(50, 100)) { Style = TextStyle.Small };
+        Assert.Equal([SheetFlawKind.TextSmall], Kinds(label));
+        Assert.Empty(Kinds(label with { Style = TextStyle.Body }));
+    }
+
+    [Fact]
+    public void Text_in_the_strip_of_the_bar_on_the_title_block_or_close_to_the_frame()
+    {
+        Box area = Empty.Area;
+        Label low = new("note", new(area.Centre.X, area.BottomMm - 2.5));
+        Assert.Equal([SheetFlawKind.TextOffArea], Kinds(low));
+        Assert.Empty(Kinds(low with { At = new(area.Centre.X, area.BottomMm + 0.5) }));
+        Label left = new("note", new(area.LeftMm - 4, area.Centre.Y));
+        Assert.Equal([SheetFlawKind.TextOffArea], Kinds(left));
+        Assert.Empty(Kinds(left with { At = new(area.LeftMm, area.Centre.Y) }));
+
+        // On larger paper there is room beside the title block.
+        Sheet large = new(Empty.Title, Paper.A3.Turned());
+        Label beside = new("note", large.BesideTitle.Centre);
+        Assert.Empty(SheetAudit.Of(large.Add(beside)));
+        Label onBar = beside with
+        {
+            At = new(large.BesideTitle.LeftMm + 110, large.Frame.BottomMm + 6),
+        };
+        Assert.Contains(
+            SheetAudit.Of(large.Add(onBar)),
+            flaw => flaw.Kind == SheetFlawKind.TextOffArea
+        );
+    }
+
+    [Fact]
     public void Zone_that_leaves_the_axes_is_cut_before_the_letters_below_them()
     {
         Plot plot = new(

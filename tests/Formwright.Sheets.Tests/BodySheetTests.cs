@@ -19,8 +19,10 @@ public sealed class BodySheetTests
         {
             { "heron", "en", "" },
             { "heron", "es", "" },
+            { "dunlin", "en", "" },
             { "dunlin", "es", "" },
             { "plover", "en", "" },
+            { "plover", "es", "" },
             { "heron", "es", "[heel]\nmethod = \"dowels\"\n[bracing]\nlayout = \"fan-five\"" },
             {
                 "dunlin",

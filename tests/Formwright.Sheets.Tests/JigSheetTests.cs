@@ -13,6 +13,9 @@ public sealed class JigSheetTests
     [Theory]
     [InlineData("en", "heron")]
     [InlineData("es", "plover")]
+    [InlineData("en", "dunlin")]
+    [InlineData("es", "dunlin")]
+    [InlineData("en", "plover", "dunlin", "heron")]
     [InlineData("es", "heron", "dunlin", "plover")]
     public void No_sheet_has_a_flaw(string language, params string[] models)
     {

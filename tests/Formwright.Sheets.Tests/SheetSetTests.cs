@@ -19,6 +19,8 @@ public sealed class SheetSetTests
             { "heron", "en" },
             { "heron", "es" },
             { "dunlin", "en" },
+            { "dunlin", "es" },
+            { "plover", "en" },
             { "plover", "es" },
         };
 

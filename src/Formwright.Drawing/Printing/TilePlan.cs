@@ -89,6 +89,7 @@ public sealed record TilePlan
         ArgumentNullException.ThrowIfNull(drawn);
         ArgumentNullException.ThrowIfNull(page);
         Box wanted = area ?? ViewsOf(drawn).Grown(AroundMm);
+        drawn = area is null ? OnlyFullSize(drawn) : drawn;
         if (
             !wanted.Min.IsFinite
             || wanted.IsEmpty
@@ -117,6 +118,20 @@ public sealed record TilePlan
         }
 
         return pages;
+    }
+
+    // Schedules and views at another scale are read on the sheet itself: a page would cut them anywhere.
+    private static DrawnSheet OnlyFullSize(DrawnSheet drawn)
+    {
+        Item[] full = [.. drawn.Sheet.Items.Where(IsFullSize)];
+        return full.Length > 0 ? (drawn.Sheet with { Items = full }).Draw() : drawn;
+    }
+
+    private static bool IsFullSize(Item item)
+    {
+        Ink ink = new();
+        ink.Draw(item, Placement.Identity);
+        return ink.Views.Any(view => view.Scale == 1);
     }
 
     private static Box ViewsOf(DrawnSheet drawn)

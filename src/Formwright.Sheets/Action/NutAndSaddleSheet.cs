@@ -12,6 +12,8 @@ internal static class NutAndSaddleSheet
     private const double Scale = 2;
     private const double BeyondMm = 7;
     private const double CentsMm = 48;
+    private const double LeastMm = 34;
+    private const double GapMm = 4;
 
     public static NamedSheet Of(Guitar guitar, NeckAndAction action)
     {
@@ -41,6 +43,11 @@ internal static class NutAndSaddleSheet
             },
             saddle.Bounds().BottomMm - 6
         );
+        Table table = Table(action, area.WidthMm);
+        Notes note = new("", [Note(guitar, action)], area.WidthMm);
+        double top = plan.Bounds().BottomMm - 7;
+        // The plot takes what table and note leave.
+        double cents = top - area.BottomMm - table.Size.HeightMm - note.Size.HeightMm - (2 * GapMm);
         View At(View view, double topMm) => view.TopLeftAt(new Point(area.LeftMm, topMm));
         return new NamedSheet(
             "nut-and-saddle",
@@ -48,11 +55,11 @@ internal static class NutAndSaddleSheet
                 .Add(nut, saddle, plan)
                 .Add(
                     Flow.Down(
-                        new Point(area.LeftMm, plan.Bounds().BottomMm - 7),
-                        4,
-                        Table(action, area.WidthMm),
-                        Cents(action, area.WidthMm),
-                        new Notes("", [Note(guitar, action)], area.WidthMm)
+                        new Point(area.LeftMm, top),
+                        GapMm,
+                        table,
+                        Cents(action, new Size(area.WidthMm, Math.Clamp(cents, LeastMm, CentsMm))),
+                        note
                     )
                 ),
             IsTiled: false
@@ -266,7 +273,7 @@ internal static class NutAndSaddleSheet
             WidthMm = widthMm,
         };
 
-    private static Plot Cents(NeckAndAction action, double widthMm)
+    private static Plot Cents(NeckAndAction action, Size size)
     {
         IReadOnlyList<StringIntonation> strings = action.Compensation.Strings;
         int frets = action.Frets.Count - 1;
@@ -290,7 +297,7 @@ internal static class NutAndSaddleSheet
                             : LineStyle.Detail,
                 }),
             ],
-            new Size(widthMm, CentsMm)
+            size
         );
     }
 

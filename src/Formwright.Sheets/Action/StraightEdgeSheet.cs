@@ -149,7 +149,12 @@ internal static class StraightEdgeSheet
                 Align = Align.Centre,
                 Rise = Rise.Baseline,
                 ShiftMm = new(0, 1.4),
-                Style = whole ? TextStyle.SmallFigure : TextStyle.Small,
+                Style = whole
+                    ? TextStyle.SmallFigure with
+                    {
+                        Weight = Weight.SemiBold,
+                    }
+                    : TextStyle.Body,
             };
         }
 

@@ -54,9 +54,9 @@ internal static class CutListSheet
             SheetsWords.Of["cut-list.parts"],
             [
                 new Column(SheetsWords.Of["column.number"], Align.Right, 8) { Strong = true },
-                new Column(SheetsWords.Of["column.part"], Align.Left, 60),
+                new Column(SheetsWords.Of["column.part"], Align.Left, 58),
                 new Column(SheetsWords.Of["column.pieces"], Align.Right, 12),
-                new Column(SheetsWords.Of["column.material"], Align.Left, 22),
+                new Column(SheetsWords.Of["column.material"], Align.Left, 32),
                 new Column(SheetsWords.Of["column.thick"], Align.Right, 12),
                 new Column(SheetsWords.Of["column.box"], Align.Right, 24),
                 new Column(SheetsWords.Of["column.sheet"], Align.Right, 12),

@@ -12,7 +12,10 @@ namespace Formwright.Sheets.Stock;
 internal static class NestSheet
 {
     private const double ColumnMm = 86;
-    private const double GapMm = 14;
+
+    // A drawing of this size and its schedules go on an A3 on its side.
+    private const double WidestMm = 284;
+    private const double TallestMm = 216;
 
     public static NamedSheet Of(Guitar guitar, SheetNest nest)
     {
@@ -22,27 +25,18 @@ internal static class NestSheet
                 Title = SheetsWords.Of.Format("nest.title", own.Title, nest.Number),
             }
             : own;
-        Sheet sheet = new(title, Paper.A3.Turned());
-        Box area = sheet.Area;
-        double left = area.RightMm - ColumnMm;
         View view = new([.. Items(nest, 1)], ViewFrame.Part) { Label = NameOf(nest) };
-        // The title block stands under the right half: the view may use the room beside it.
-        Box room = Box.Of(area.LeftMm, area.BottomMm, left - GapMm, area.TopMm);
-        View fitted = view.FittedIn(room);
-        fitted = (fitted with { Items = [.. Items(nest, fitted.Scale)] }).TopLeftAt(area.TopLeft);
+        View fitted = view.FittedIn(Box.Of(0, 0, WidestMm, TallestMm));
+        fitted = fitted with { Items = [.. Items(nest, fitted.Scale)] };
+        Block[] blocks =
+        [
+            Parts(nest),
+            .. nest.Offcuts.Count > 0 ? [Left(nest)] : Array.Empty<Block>(),
+            Figured(nest),
+        ];
         return new NamedSheet(
             nest.Id,
-            sheet
-                .Add(fitted)
-                .Add(
-                    Flow.Down(
-                        new Point(left, area.TopMm),
-                        Composing.BlockGapMm,
-                        Parts(nest),
-                        Left(nest),
-                        Figured(nest)
-                    )
-                ),
+            Composing.WithColumnAcross(title, fitted, blocks),
             IsTiled: false
         );
     }

@@ -123,15 +123,15 @@ internal static class GapSheet
             Decimals = 2,
             Style = TextStyle.SmallFigure,
         };
-        yield return Below("station.nut", 0);
-        yield return Below("station.join", join);
-        yield return Below("station.tail", tail);
+        yield return Below("station.nut", 0, Align.Left);
+        yield return Below("station.join", join, Align.Centre);
+        yield return Below("station.tail", tail, Align.Right);
     }
 
-    private static Label Below(string key, double x) =>
+    private static Label Below(string key, double x, Align align) =>
         new(SheetsWords.Of[key], new Point(x, -6))
         {
-            Align = Align.Centre,
+            Align = align,
             Rise = Rise.Top,
             ShiftMm = new(0, -2),
         };

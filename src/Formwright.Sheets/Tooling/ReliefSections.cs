@@ -3,6 +3,7 @@ using Formwright.Design.Sections;
 using Formwright.Drawing;
 using Formwright.Instrument;
 using Formwright.Jigs.Workboard;
+using Formwright.Sheets.Body;
 
 namespace Formwright.Sheets.Tooling;
 
@@ -57,8 +58,8 @@ internal static class ReliefSections
         };
     }
 
-    /// <summary>Cuts across the relief at the deepest place and at the lower harmonic bar, side 1:2 and heights ten times that, under each other.</summary>
-    public static IEnumerable<View> Views(Guitar guitar, WorkboardPlan plan, Point topLeft)
+    /// <summary>Cuts across the relief at the deepest place and at the lower harmonic bar, side 1:2 and heights ten times that.</summary>
+    public static IEnumerable<Block> Cuts(Guitar guitar, WorkboardPlan plan)
     {
         double lowest = guitar.Design.HarmonicBars.Select(bar => bar.AtMm).DefaultIfEmpty(0).Max();
         (string Key, double U)[] cuts =
@@ -66,21 +67,20 @@ internal static class ReliefSections
             ("workboard.cut-bar", lowest),
             ("workboard.cut-deepest", plan.Relief.Deepest.X),
         ];
-        Point at = topLeft;
         foreach (
             (string key, double u) in cuts.Where(cut =>
                 plan.Relief.Shape.HeightAt(new Point(cut.U, 0)) > 0
             )
         )
         {
-            View view = new View([.. Cut(guitar, plan, u)], ViewFrame.Section)
-            {
-                Scale = 0.5,
-                Heights = 10,
-                Label = SheetsWords.Of.Format(key, guitar.JoinMm + u),
-            }.TopLeftAt(at);
-            yield return view;
-            at = new Point(at.X, view.Bounds().BottomMm - 12);
+            yield return new ViewBlock(
+                new View([.. Cut(guitar, plan, u)], ViewFrame.Section)
+                {
+                    Scale = 0.5,
+                    Heights = 10,
+                    Label = SheetsWords.Of.Format(key, guitar.JoinMm + u),
+                }
+            );
         }
     }
 

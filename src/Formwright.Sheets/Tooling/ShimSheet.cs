@@ -3,6 +3,7 @@ using Formwright.Drawing;
 using Formwright.Findings;
 using Formwright.Instrument;
 using Formwright.Jigs.BoardChecks;
+using Formwright.Sheets.Body;
 
 namespace Formwright.Sheets.Tooling;
 
@@ -57,23 +58,13 @@ public static class ShimSheet
             Heights = HeightsFor(taper.MostMm),
             Label = SheetsWords.Of["shim.side"],
         };
-        Box sideBox = side.Bounds();
-        Box box = plan.Bounds();
-        double stack = blocks.Sum(block => block.Size.HeightMm) + (Composing.BlockGapMm * 3);
-        Paper paper = Paper.Holding(
-            new Size(box.WidthMm + 18 + ColumnMm, Math.Max(box.HeightMm, stack + sideBox.HeightMm))
-        );
-        Sheet sheet = new(Titles.Of(guitar, $"sheet.{kind}", "document.check"), paper);
-        Box area = sheet.Area;
-        double left = area.RightMm - ColumnMm;
-        View placed = side.TopLeftAt(new Point(left, area.TopMm));
-        double below = placed.Bounds().BottomMm - Composing.BlockGapMm;
-        Box room = Box.Of(area.LeftMm, area.BottomMm, left - 18, area.TopMm);
         return new NamedSheet(
             kind,
-            sheet
-                .Add(plan.CentredIn(room), placed)
-                .Add(Flow.Down(new Point(left, below), Composing.BlockGapMm, blocks)),
+            Composing.WithColumn(
+                Titles.Of(guitar, $"sheet.{kind}", "document.check"),
+                plan,
+                [new ViewBlock(side), .. blocks]
+            ),
             IsTiled: true
         );
     }

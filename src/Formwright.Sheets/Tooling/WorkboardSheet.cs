@@ -40,15 +40,11 @@ internal static class WorkboardSheet
             {
                 Style = TextStyle.Body.Larger,
             },
+            .. ReliefSections.Cuts(guitar, plan),
         ];
-        Sheet sheet = Composing.WithColumn(Titles.Of(guitar, "sheet.workboard"), view, blocks);
-        Box area = sheet.Area;
-        double used =
-            blocks.Sum(block => block.Size.HeightMm) + (Composing.BlockGapMm * blocks.Length);
-        Point below = new(area.RightMm - ColumnMm, area.TopMm - used - 6);
         return new NamedSheet(
             "workboard",
-            sheet.Add(ReliefSections.Views(guitar, plan, below)),
+            Composing.WithColumn(Titles.Of(guitar, "sheet.workboard"), view, blocks),
             IsTiled: true
         );
     }

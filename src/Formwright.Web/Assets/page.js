@@ -184,12 +184,14 @@ export function measure(frame, server) {
 /** Goes to the field that cures a finding: the one in sight, or the one among all keys of the stage, which is made when they are opened. */
 export async function jump(key) {
     const find = () => document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);
+    // A list that the file leaves to the tool has no fields; the first of its group is where it would stand.
+    const near = () => document.querySelector(`[id^="f-${CSS.escape(key.split(/[.[]/)[0])}\\."], [id^="m-${CSS.escape(key.split(/[.[]/)[0])}\\."]`);
     const more = document.querySelector("[data-more]");
     if (!find() && more && !more.open) {
         more.open = true;
-        for (let i = 0; i < 40 && !find(); i++) await new Promise(done => setTimeout(done, 50));
+        for (let i = 0; i < 40 && !find() && !more.querySelector(".field"); i++) await new Promise(done => setTimeout(done, 50));
     }
-    const field = find();
+    const field = find() ?? near();
     if (!field) return false;
     field.closest("details")?.setAttribute("open", "");
     field.scrollIntoView({ block: "center" });
@@ -204,6 +206,11 @@ if (!globalThis.formwright) {
     document.addEventListener("click", event => {
         const link = event.target.closest?.("[data-jump]");
         if (event.target.closest?.("[data-skip]")) document.querySelector(".schedules")?.focus();
+        if (event.target.closest?.("[data-to-findings]")) {
+            const findings = document.querySelector(".schedules .findings");
+            findings?.scrollIntoView({ block: "start" });
+            findings?.focus({ preventScroll: true });
+        }
         // A cure on this very stage needs no new page.
         if (link && link.hasAttribute("data-here")) { event.preventDefault(); jump(link.dataset.jump); }
     }, true);

@@ -8,6 +8,7 @@ public sealed class DesignFolder
 {
     private const string Ending = ".toml";
     public const string BinName = ".bin";
+    private const string Stamp = "yyyyMMdd-HHmmss";
 
     /// <param name="path">The folder; it is made where it is missing.</param>
     /// <exception cref="IOException">It can't be made.</exception>
@@ -28,7 +29,12 @@ public sealed class DesignFolder
                 .Where(file => file.LinkTarget is null)
                 .Select(file => Path.GetFileNameWithoutExtension(file.Name))
                 .Where(DesignName.IsValid)
-                .Order(StringComparer.CurrentCultureIgnoreCase),
+                .Order(
+                    StringComparer.Create(
+                        CultureInfo.CurrentCulture,
+                        CompareOptions.IgnoreCase | CompareOptions.NumericOrdering
+                    )
+                ),
         ];
 
     /// <summary>Path of a design's file.</summary>
@@ -86,12 +92,56 @@ public sealed class DesignFolder
     /// <exception cref="IOException">The other name is taken, or the disk failed.</exception>
     public void Rename(string from, string to) => File.Move(PathOf(from), PathOf(to));
 
-    /// <summary>Moves a design into the bin, a folder beside the designs; it can be taken back from there by hand.</summary>
+    /// <summary>Moves a design into the bin, a folder beside the designs.</summary>
     public void Bin(string name)
     {
-        string bin = Path.Combine(Root, BinName);
-        Directory.CreateDirectory(bin);
-        string stamp = DateTime.Now.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture);
-        File.Move(PathOf(name), Path.Combine(bin, $"{name} {stamp}{Ending}"), overwrite: true);
+        Directory.CreateDirectory(BinPath);
+        string stamp = DateTime.Now.ToString(Stamp, CultureInfo.InvariantCulture);
+        File.Move(PathOf(name), Path.Combine(BinPath, $"{name} {stamp}{Ending}"), overwrite: true);
     }
+
+    /// <summary>What is in the bin, the latest first.</summary>
+    public IReadOnlyList<BinnedDesign> Binned() =>
+        new DirectoryInfo(BinPath) is not { Exists: true, LinkTarget: null } bin
+            ? []
+            :
+            [
+                .. bin.EnumerateFiles("*" + Ending)
+                    .Where(file => file.LinkTarget is null)
+                    .Select(file => OfBin(Path.GetFileNameWithoutExtension(file.Name)))
+                    .OfType<BinnedDesign>()
+                    .OrderByDescending(each => each.At)
+                    .ThenBy(each => each.Name, StringComparer.Ordinal),
+            ];
+
+    /// <summary>Takes a design out of the bin, under its own name or, where that is taken by now, the next one that is free.</summary>
+    /// <param name="file">Its file's name, as <see cref="Binned"/> gives it.</param>
+    /// <returns>The name it has now; null where the bin has no such file.</returns>
+    /// <exception cref="IOException">The disk failed.</exception>
+    public string? PutBack(string file)
+    {
+        if (Binned().FirstOrDefault(each => each.File == file) is not { } binned)
+        {
+            return null;
+        }
+
+        string name = FreeName(binned.Name);
+        File.Move(Path.Combine(BinPath, file + Ending), PathOf(name));
+        return name;
+    }
+
+    private string BinPath => Path.Combine(Root, BinName);
+
+    private static BinnedDesign? OfBin(string file) =>
+        file.LastIndexOf(' ') is var at and > 0
+        && DesignName.IsValid(file[..at])
+        && DateTime.TryParseExact(
+            file[(at + 1)..],
+            Stamp,
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out DateTime moved
+        )
+            ? new BinnedDesign(file, file[..at], moved)
+            : null;
 }

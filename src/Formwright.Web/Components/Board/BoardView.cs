@@ -66,6 +66,9 @@ public sealed partial record BoardView(DesignSession Session, SessionState State
         return faults.Count > 0 ? faults[0].Message : null;
     }
 
+    /// <summary>A sentence of the engine with its lengths in the reader's unit.</summary>
+    public string Said(string text) => SaidLengths.Of(text, Reader);
+
     /// <summary>The findings of a stage with their numbers on the drawing.</summary>
     public IReadOnlyList<(int Number, Finding Finding)> FindingsOf(Stage stage) =>
         [
@@ -73,6 +76,10 @@ public sealed partial record BoardView(DesignSession Session, SessionState State
                 .Where(finding => Stage.Of(finding) == stage)
                 .Select((finding, i) => (i + 1, finding)),
         ];
+
+    /// <summary>How many findings of a stage want more than to be known.</summary>
+    public int ToSeeTo(Stage stage) =>
+        FindingsOf(stage).Count(pair => pair.Finding.Severity != Severity.Note);
 
     [GeneratedRegex(@"\[\d+\]")]
     private static partial Regex Index();

@@ -72,18 +72,21 @@ public sealed class FileTests(Browser browser)
         await made.GetByText("duplicate").ClickAsync();
         await Expect(page.Locator("[data-design='Dunlin 2']")).ToBeVisibleAsync();
         await made.GetByText("rename").ClickAsync();
+        await Expect(made.Locator("input")).ToBeFocusedAsync();
         await made.Locator("input").FillAsync("../Stray");
         await made.Locator("input").PressAsync("Tab");
         await made.Locator(".ask button").First.ClickAsync();
         await Expect(page.Locator(".notice")).ToContainTextAsync("letters");
         await made.Locator("input").FillAsync("Curlew");
-        await made.Locator("input").PressAsync("Tab");
-        await made.Locator(".ask button").First.ClickAsync();
+        await made.Locator("input").PressAsync("Enter");
         ILocator named = page.Locator("[data-design='Curlew']");
         await named.GetByText("to the bin").ClickAsync();
         await named.Locator(".ask button").First.ClickAsync();
         await Expect(named).ToHaveCountAsync(0);
         Assert.Single(Directory.GetFiles(Path.Combine(shop.Folder, ".bin")));
+        await page.Locator("[data-bin] button").ClickAsync();
+        await Expect(named).ToBeVisibleAsync();
+        Assert.Empty(Directory.GetFiles(Path.Combine(shop.Folder, ".bin")));
     }
 
     [Fact]

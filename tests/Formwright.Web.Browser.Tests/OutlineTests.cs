@@ -7,6 +7,17 @@ namespace Formwright.Web.Browser.Tests;
 
 public sealed class OutlineTests(Browser browser)
 {
+    // What is said and not seen whole: beyond the window, cut off or under something else.
+    private const string Covered = """
+        which => [...document.querySelectorAll(which)].filter(each => each.textContent).map(each => {
+            const range = document.createRange();
+            range.selectNodeContents(each);
+            return [...range.getClientRects()].filter(({ left, right, top, bottom }) =>
+                [[left + 1, top + 3], [right - 1, bottom - 3]].some(([x, y]) => !each.contains(document.elementFromPoint(x, y)))).length
+                ? each.textContent : "";
+        }).join("")
+        """;
+
     [Fact]
     public async Task AChangedWidthMovesFiguresAndStays()
     {
@@ -98,6 +109,9 @@ public sealed class OutlineTests(Browser browser)
         await using OpenDesign open = await browser.OpenAsync("outline");
         IPage page = open.Page;
         await page.SetAsync("outline.waist.width", "300");
+        await Expect(page.Locator("[data-to-findings]")).ToContainTextAsync("1");
+        await page.Locator("[data-to-findings]").ClickAsync();
+        await Expect(page.Locator(".findings")).ToBeFocusedAsync();
         ILocator cure = page.Locator(".findings li.held a").First;
         await cure.ClickAsync();
         string? key = await cure.GetAttributeAsync("data-jump");
@@ -117,6 +131,13 @@ public sealed class OutlineTests(Browser browser)
         await Expect(page.Field("outline.waist.width"))
             .ToHaveAttributeAsync("aria-invalid", "true");
         await Expect(page.Locator("[id='f-outline.waist.width-fault']")).ToContainTextAsync("20");
+        await Expect(page.Locator(".how")).ToContainTextAsync("waist");
+        Assert.Equal("", await page.EvaluateAsync<string>(Covered, ".fault, .how"));
+        await page.Field("outline.waist.width").PressAsync("Escape");
+        await page.Locator("[id='d-outline.waist.at']").FillAsync("x");
+        await page.Locator("[id='d-outline.waist.at']").PressAsync("Enter");
+        await Expect(page.Locator(".fault")).ToBeVisibleAsync();
+        Assert.Equal("", await page.EvaluateAsync<string>(Covered, ".fault"));
         Assert.Equal(before, File.ReadAllText(browser.Shop.PathOf(open.Name)));
     }
 

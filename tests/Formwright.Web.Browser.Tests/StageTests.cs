@@ -121,10 +121,16 @@ public sealed class StageTests(Browser browser)
         await hole.ClickAsync();
         await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("x ");
         await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("⌀");
+        await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("1 · dowel");
         await page.Locator("[data-kind='holes']").ClickAsync();
         await Expect(hole).ToBeHiddenAsync();
         await page.Locator("[data-kind='holes']").ClickAsync();
         await Expect(hole).ToBeVisibleAsync();
+        await page.Locator("[data-part='relief']").ClickAsync();
+        await Expect(page.Locator("[data-view-of='relief 0']")).ToBeVisibleAsync();
+        await page.Locator(".hole-target").First.ClickAsync();
+        await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("depth hole");
+        await Expect(page.Locator("[data-hole-tip]")).ToContainTextAsync("deep");
     }
 
     [Fact]

@@ -32,6 +32,27 @@ public sealed class TouchTests(Browser browser)
         }
         """;
 
+    // Holes that a fingertip would miss, and what is said of one that is not seen whole.
+    private const string MissedHoles = """
+        () => {
+            const missed = [];
+            for (const hole of document.querySelectorAll(".hole-target")) {
+                const box = hole.querySelector(".reach").getBoundingClientRect();
+                const [x, y] = [(box.left + box.right) / 2, (box.top + box.bottom) / 2];
+                if (box.width < 40) missed.push(`${hole.dataset.hole} is ${box.width.toFixed(1)} wide`);
+                for (const [dx, dy] of [[0, 0], [-19, 0], [19, 0], [0, -19], [0, 19]])
+                    if (document.elementFromPoint(x + dx, y + dy)?.closest("[data-hole]") !== hole) missed.push(`${hole.dataset.hole} at ${dx} ${dy}`);
+            }
+            if (!document.querySelector(".hole-target")) missed.push("no hole");
+            document.querySelector(".hole-target")?.dispatchEvent(new MouseEvent("click", { bubbles: true }));
+            const tip = document.querySelector("[data-hole-tip]");
+            const said = tip.getBoundingClientRect();
+            for (const x of [said.left + 3, said.right - 3]) for (const y of [said.top + 3, said.bottom - 3])
+                if (document.elementFromPoint(x, y) !== tip) missed.push(`what is said of it at ${x} ${y}`);
+            return missed;
+        }
+        """;
+
     private const string TooLow = """
         () => [...document.querySelectorAll(".stages a, .settings a, .quiet, .sheet-bar button, .title-block button, .file, .ask select, .schedule select")]
             .map(each => ({ each, box: each.getBoundingClientRect() }))
@@ -62,6 +83,13 @@ public sealed class TouchTests(Browser browser)
             string[] low = await page.EvaluateAsync<string[]>(TooLow);
             Assert.True(missed.Length + low.Length == 0, string.Join('\n', missed.Concat(low)));
         }
+
+        // The link of a stage needs no new page.
+        await page.Locator(".stages a").Nth(5).ClickAsync();
+        await page.Locator(".hole-target").First.WaitForAsync();
+        await page.WaitForFunctionAsync("() => !document.querySelector('.pending-drawing')");
+        string[] holes = await page.EvaluateAsync<string[]>(MissedHoles);
+        Assert.True(holes.Length == 0, string.Join('\n', holes));
     }
 
     [Fact]

@@ -19,7 +19,9 @@ public sealed record AlignedDimension(Point A, Point B, double OffsetMm) : Item
         Point a = placement.Apply(A);
         Point b = placement.Apply(B);
         double length = a.DistanceTo(b);
-        string text = Text ?? Figures.Mm(A.DistanceTo(B), Decimals);
+        string text = Text is { } said
+            ? LetteredLengths.OfDimension(said)
+            : LetteredLengths.Figure(A.DistanceTo(B), Decimals);
         if (length < 1e-6)
         {
             ink.Flaw(SheetFlawKind.EmptyDimension, text, a);

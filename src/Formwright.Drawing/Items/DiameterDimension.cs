@@ -19,9 +19,10 @@ public sealed record DiameterDimension(Point Centre, double DiameterMm, Vector T
     public override void Draw(Ink ink, Placement placement)
     {
         ArgumentNullException.ThrowIfNull(ink);
-        string figure = $"Ø {Figures.Mm(DiameterMm, 2)}";
+        string figure = $"Ø {LetteredLengths.Figure(DiameterMm, 2)}";
         string text =
-            (Count > 1 ? $"{Count} × {figure}" : figure) + (After is null ? "" : $" {After}");
+            (Count > 1 ? $"{Count} × {figure}" : figure)
+            + (After is null ? "" : $" {LetteredLengths.OfLabel(After)}");
         Point centre = placement.Apply(Centre);
         if (!(DiameterMm > 0))
         {

@@ -24,7 +24,7 @@ public sealed record Label(string Text, Point At) : Item
     {
         ArgumentNullException.ThrowIfNull(ink);
         ink.Text(
-            Text,
+            LetteredLengths.OfLabel(Text),
             placement.Apply(At) + ShiftMm,
             Style,
             Align,

@@ -17,7 +17,7 @@ public sealed record Leader(Point Target, Vector ToMm, string Text) : Item
     public override void Draw(Ink ink, Placement placement)
     {
         ArgumentNullException.ThrowIfNull(ink);
-        DrawTo(ink, placement.Apply(Target), ToMm, Text, Style, End);
+        DrawTo(ink, placement.Apply(Target), ToMm, LetteredLengths.OfLabel(Text), Style, End);
     }
 
     internal static void DrawTo(

@@ -61,7 +61,10 @@ public sealed record LinearDimension(Point A, Point B, Side Side, double OffsetM
 
         DimensionLine.Witness(ink, a, p);
         DimensionLine.Witness(ink, b, q);
-        string text = Text ?? Figures.Mm(ValueMm(placement), Decimals);
-        DimensionLine.Draw(ink, p, q, After is null ? text : $"{text} {After}", Style, Share);
+        string text = Text is { } said
+            ? LetteredLengths.OfDimension(said)
+            : LetteredLengths.Figure(ValueMm(placement), Decimals);
+        string after = After is null ? "" : $" {LetteredLengths.OfDimension(After)}";
+        DimensionLine.Draw(ink, p, q, text + after, Style, Share);
     }
 }

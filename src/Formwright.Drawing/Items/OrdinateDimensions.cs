@@ -78,7 +78,15 @@ public sealed record OrdinateDimensions(
                 LineStyle.Witness
             );
             double valueMm = Math.Abs((at - datum).Dot(along)) * perSheet;
-            Letter(ink, end, outwards, column, sign, Figures.Mm(valueMm, Decimals), station.Name);
+            Letter(
+                ink,
+                end,
+                outwards,
+                column,
+                sign,
+                LetteredLengths.Figure(valueMm, Decimals),
+                station.Name
+            );
         }
 
         ink.Stroke(Shape.Circle(datum, 1), LineStyle.Dimension);

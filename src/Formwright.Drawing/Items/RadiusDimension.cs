@@ -20,7 +20,9 @@ public sealed record RadiusDimension(Point Centre, double RadiusMm, double Angle
         Vector outwards = Vector.At(AngleRad);
         Point target = placement.Apply(Centre + (RadiusMm * outwards));
         Vector on = placement.Turn(outwards);
-        string text = Text ?? $"R {Figures.Mm(RadiusMm)}";
+        string text = Text is { } said
+            ? LetteredLengths.OfDimension(said)
+            : $"R {LetteredLengths.Figure(RadiusMm)}";
         if (!(RadiusMm > 0))
         {
             ink.Flaw(SheetFlawKind.EmptyDimension, text, target);

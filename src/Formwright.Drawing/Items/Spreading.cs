@@ -1,7 +1,7 @@
 namespace Formwright.Drawing;
 
 /// <summary>Moves figures apart as little as possible.</summary>
-internal static class Spreading
+public static class Spreading
 {
     /// <summary>
     /// Places with at least <paramref name="gap"/> between neighbours that leave the sorted wishes by the least sum of
@@ -9,6 +9,7 @@ internal static class Spreading
     /// </summary>
     public static double[] Spread(IReadOnlyList<double> sorted, double gap)
     {
+        ArgumentNullException.ThrowIfNull(sorted);
         List<(double Mean, int Count)> pools = [];
         for (int i = 0; i < sorted.Count; i++)
         {

@@ -38,11 +38,13 @@ internal sealed partial class DrawnSheets
     private readonly Lazy<Task<IReadOnlyList<NamedSheet>>> whole;
     private readonly Study study;
     private readonly CultureInfo culture;
+    private readonly Reader? reader;
 
-    private DrawnSheets(Study study, CultureInfo culture)
+    private DrawnSheets(Study study, CultureInfo culture, Reader? reader = null)
     {
         this.study = study;
         this.culture = culture;
+        this.reader = reader;
         early = new(() => Task.Run(() => Made(withStock: false)));
         whole = new(() => Task.Run(() => Made(withStock: true)));
     }
@@ -80,16 +82,19 @@ internal sealed partial class DrawnSheets
     }
 
     /// <summary>The sheets as they print, in the language of their design.</summary>
-    public static DrawnSheets Of(Study study) => Of(study, SheetCulture.CultureOf(study.Design));
+    public static DrawnSheets Of(Study study) =>
+        Of(study, "as printed", () => new(study, SheetCulture.CultureOf(study.Design)));
 
-    /// <summary>The sheets as the person at the page reads them.</summary>
-    public static DrawnSheets Of(Study study, CultureInfo culture) =>
-        Known
-            .GetValue(study, static _ => new(StringComparer.Ordinal))
-            .GetOrAdd(
-                culture.Name + culture.NumberFormat.NumberDecimalSeparator,
-                _ => new DrawnSheets(study, culture)
-            );
+    /// <summary>The sheets as the person at the page reads them: their views in the reader's unit.</summary>
+    public static DrawnSheets Of(Study study, Reader reader) =>
+        Of(
+            study,
+            $"{reader.Language} {reader.Unit} {reader.Comma}",
+            () => new(study, reader.Culture, reader)
+        );
+
+    private static DrawnSheets Of(Study study, string key, Func<DrawnSheets> make) =>
+        Known.GetValue(study, static _ => new(StringComparer.Ordinal)).GetOrAdd(key, _ => make());
 
     /// <summary>A sheet as inline SVG; null where there is none of that name.</summary>
     public string? SvgOf(string id) =>
@@ -119,7 +124,10 @@ internal sealed partial class DrawnSheets
         views
             .GetOrAdd(
                 id,
-                each => new(() => ViewsOf(() => study.Sheet(each) is { } it ? [it] : [], culture))
+                each =>
+                    new(() =>
+                        ViewsOf(() => study.Sheet(each) is { } it ? [it] : [], culture, reader)
+                    )
             )
             .Value;
 
@@ -128,14 +136,24 @@ internal sealed partial class DrawnSheets
     /// <summary>The views of sheets that are no part of a set.</summary>
     public static IReadOnlyList<StageView> ViewsOf(
         Func<IEnumerable<NamedSheet>> sheets,
-        CultureInfo culture
+        Reader reader
+    ) => ViewsOf(sheets, reader.Culture, reader);
+
+    private static IReadOnlyList<StageView> ViewsOf(
+        Func<IEnumerable<NamedSheet>> sheets,
+        CultureInfo culture,
+        Reader? reader
     )
     {
         using SheetCulture spoken = new(culture);
-        return [.. sheets().SelectMany(named => ViewsOf(named, culture))];
+        return [.. sheets().SelectMany(named => ViewsOf(named, culture, reader))];
     }
 
-    private static IEnumerable<StageView> ViewsOf(NamedSheet named, CultureInfo culture)
+    private static IEnumerable<StageView> ViewsOf(
+        NamedSheet named,
+        CultureInfo culture,
+        Reader? reader
+    )
     {
         if (named.Views is { Count: > 0 } drawn)
         {
@@ -143,7 +161,7 @@ internal sealed partial class DrawnSheets
             foreach (View view in drawn.OrderBy(each => each.RotationRad != View.NeckUp))
             {
                 View even = view with { Label = "", Items = [.. view.Items.Select(OfOneSize)] };
-                yield return Shown(view.Name, room => Fitted(even, room), view);
+                yield return Shown(view.Name, room => Fitted(even, room), view, reader);
             }
 
             yield break;
@@ -151,7 +169,13 @@ internal sealed partial class DrawnSheets
 
         foreach (Plot plot in named.Sheet.Items.OfType<Plot>())
         {
-            yield return Shown(plot.Heading, room => Alone(plot, room), Alone(plot, new(120, 80)));
+            // The axes of a chart are in mm, and say so.
+            yield return Shown(
+                plot.Heading,
+                room => Alone(plot, room),
+                Alone(plot, new(120, 80)),
+                null
+            );
         }
 
         Block[] rest = [.. named.Sheet.Items.OfType<Block>().Where(block => block is not Plot)];
@@ -164,15 +188,24 @@ internal sealed partial class DrawnSheets
             IsText = true,
         };
 
-        StageView Shown(string name, Func<Size, View> fit, View small) =>
+        StageView Shown(string name, Func<Size, View> fit, View small, Reader? reader) =>
             new(
-                name,
+                reader is null ? name : InchLetters.Of(name, reader),
                 room =>
                 {
                     using SheetCulture spoken = new(culture);
+                    using LetteredLengths? unit = reader is null ? null : InchLetters.For(reader);
+                    string shown = name.Length > 0 ? name : Plain(named);
                     return
                     [
-                        Picture(fit(room), name.Length > 0 ? name : Plain(named), small.Heights),
+                        Picture(
+                            fit(room),
+                            reader is null ? shown : InchLetters.Of(shown, reader),
+                            small.Heights
+                        ) with
+                        {
+                            IsInInches = unit is not null,
+                        },
                     ];
                 }
             )
@@ -320,17 +353,29 @@ internal sealed partial class DrawnSheets
         );
     }
 
-    private static IEnumerable<HoleTarget> HolesOf(View view, Box window) =>
-        view
-            .Items.OfType<Hole>()
-            .Select(hole => new HoleTarget(
-                hole.Centre,
-                hole.DiameterMm,
-                view.Placement.Apply(hole.Centre) is var at
-                    ? new Point(at.X - window.LeftMm, window.TopMm - at.Y)
-                    : default,
-                hole.DiameterMm / 2 * view.Scale
-            ));
+    // A hole, or a cross that may mark one.
+    private static IEnumerable<HoleTarget> HolesOf(View view, Box window)
+    {
+        foreach (Item item in view.Items)
+        {
+            (Point Centre, double Mm)? hole = item switch
+            {
+                Hole drawn => (drawn.Centre, drawn.DiameterMm),
+                Cross cross => (cross.At, 0),
+                _ => null,
+            };
+            if (hole is { } at)
+            {
+                Point on = view.Placement.Apply(at.Centre);
+                yield return new HoleTarget(
+                    at.Centre,
+                    at.Mm,
+                    new Point(on.X - window.LeftMm, window.TopMm - on.Y),
+                    at.Mm / 2 * view.Scale
+                );
+            }
+        }
+    }
 
     [GeneratedRegex("class=\"fw-([a-z_-]+)\"")]
     private static partial Regex Layer();

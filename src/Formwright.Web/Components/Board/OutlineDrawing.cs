@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Formwright.Curves;
 using Formwright.Design.Sections;
+using Formwright.Drawing;
 using Formwright.Web.Designs;
 using Formwright.Web.Reading;
 
@@ -20,6 +21,10 @@ internal sealed class OutlineDrawing
     private const double LeftPx = 124;
     private const double HairPx = 42;
     private const double GapPx = 48;
+
+    // The height of a figure, and how far two beside each other stand from the centreline.
+    private const double FigurePx = 28;
+    private const double AsidePx = 40;
     private const int MostTracePoints = 1500;
 
     private readonly Reader reader;
@@ -49,6 +54,7 @@ internal sealed class OutlineDrawing
         PlotX = Width - (PlotWidth * 0.42) - 26 - (spare * 0.25);
         Design = design;
         this.reader = reader;
+        Figures = Place();
         if (outline is not null)
         {
             Draw(outline);
@@ -76,6 +82,12 @@ internal sealed class OutlineDrawing
     public double PlotX { get; }
 
     public double PlotWidth { get; }
+
+    /// <summary>
+    /// Where the figures of each bout stand: that of its station along the drawing, that of its width across it. Those of bouts that lie close
+    /// together make room for each other.
+    /// </summary>
+    public IReadOnlyDictionary<string, (double StationY, double WidthX)> Figures { get; }
 
     public string OutlinePath { get; private set; } = "";
 
@@ -122,6 +134,27 @@ internal sealed class OutlineDrawing
     /// <summary>A number of the page to the tenth of a pixel.</summary>
     public static string N(double value) =>
         Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
+
+    private Dictionary<string, (double StationY, double WidthX)> Place()
+    {
+        Bout[] bouts = [.. Bout.Of(Design).OrderBy(bout => bout.Design.AtMm)];
+        double[] wishes = [.. bouts.Select(bout => Y(bout.Design.AtMm))];
+        double[] stations = Spreading.Spread(wishes, FigurePx);
+        Dictionary<string, (double, double)> places = [];
+        for (int i = 0; i < bouts.Length; i++)
+        {
+            bool isClose =
+                (i > 0 && wishes[i] - wishes[i - 1] < FigurePx)
+                || (i + 1 < bouts.Length && wishes[i + 1] - wishes[i] < FigurePx);
+            double aside =
+                !isClose ? 0
+                : i % 2 == 0 ? -AsidePx
+                : AsidePx;
+            places[bouts[i].Id] = (stations[i], Cx + aside);
+        }
+
+        return places;
+    }
 
     private void Draw(Outline outline)
     {

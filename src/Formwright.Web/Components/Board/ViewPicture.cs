@@ -12,4 +12,8 @@ internal sealed record ViewPicture(
     string Svg,
     IReadOnlySet<string> Layers,
     IReadOnlyList<HoleTarget> Holes
-);
+)
+{
+    /// <summary>Its figures are inches; else mm.</summary>
+    public bool IsInInches { get; init; }
+}

@@ -61,6 +61,28 @@ public sealed class StageTests(Browser browser)
         );
     }
 
+    // The rosette's ring is the tool's: its finding leads to what writes it out, and that to the ring's own field.
+    [Fact]
+    public async Task AFindingOfAListThatTheToolChoseIsCuredOnThePage()
+    {
+        await using OpenDesign open = await browser.OpenAsync("body");
+        IPage page = open.Page;
+        await page.SetAsync("soundboard.thickness", "1.2");
+        ILocator cure = page.Locator("a[data-jump='rosette.rings[0].depth']");
+        await cure.ClickAsync();
+        ILocator writeOut = page.Locator("[data-add='rosette.rings']");
+        await Expect(writeOut).ToBeFocusedAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("[id='m-rosette.rings[0].inner']")).ToBeFocusedAsync();
+        await cure.ClickAsync();
+        ILocator depth = page.Locator("[id='m-rosette.rings[0].depth']");
+        await Expect(depth).ToBeFocusedAsync();
+        await depth.FillAsync("0,8");
+        await depth.PressAsync("Enter");
+        await Expect(cure).ToHaveCountAsync(0);
+        await browser.Shop.FileSaysAsync(open.Name, "depth = 0.8");
+    }
+
     // A stage is left before its drawing is tied to the page's script: the line to the server must outlive it.
     [Fact]
     public async Task AHandThatRunsThroughTheStagesKeepsThePage()

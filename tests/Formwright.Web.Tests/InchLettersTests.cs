@@ -11,6 +11,7 @@ namespace Formwright.Web.Tests;
 public sealed partial class InchLettersTests
 {
     private static readonly Size Room = new(200, 180);
+
     // A sheet's further views are alike: one for each mode.
     private const int MostOfASheet = 4;
 

@@ -184,13 +184,15 @@ export function measure(frame, server) {
 /** Goes to the field that cures a finding: the one in sight, or the one among all keys of the stage, which is made when they are opened. */
 export async function jump(key) {
     const find = () => document.getElementById(`f-${key}`) ?? document.getElementById(`m-${key}`);
-    // A list that the file leaves to the tool has no fields; the first of its group is where it would stand.
-    const near = () => document.querySelector(`[id^="f-${CSS.escape(key.split(/[.[]/)[0])}\\."], [id^="m-${CSS.escape(key.split(/[.[]/)[0])}\\."]`);
+    // A list that the file leaves to the tool has no fields yet, but what writes it out; else the first of its group is where it would stand.
+    const near = () => document.getElementById(`m-${key.split("[")[0]}`) ?? document.querySelector(`[id^="f-${CSS.escape(key.split(/[.[]/)[0])}\\."], [id^="m-${CSS.escape(key.split(/[.[]/)[0])}\\."]`);
     const more = document.querySelector("[data-more]");
     if (!find() && more && !more.open) {
         more.open = true;
         for (let i = 0; i < 40 && !find() && !more.querySelector(".field"); i++) await new Promise(done => setTimeout(done, 50));
     }
+    // What was just added is drawn in a moment.
+    for (let i = 0; i < 20 && !find() && key.includes("["); i++) await new Promise(done => setTimeout(done, 50));
     const field = find() ?? near();
     if (!field) return false;
     field.closest("details")?.setAttribute("open", "");

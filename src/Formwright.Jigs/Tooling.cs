@@ -75,7 +75,8 @@ public sealed record Tooling(
         Part placed = BenchTemplates.Placement(guitar, bridge.Middle);
         Part before = Templates.Single(part => part.Id == placed.Id);
         // The same tooling, if the bridge has not moved: whoever holds it sees that nothing changed.
-        return before.Insides.SelectMany(inside => inside.Vertices)
+        return before
+            .Insides.SelectMany(inside => inside.Vertices)
             .SequenceEqual(placed.Insides.SelectMany(inside => inside.Vertices))
             ? this
             : this with

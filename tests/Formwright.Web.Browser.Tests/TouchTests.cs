@@ -128,6 +128,10 @@ public sealed class TouchTests(Browser browser)
                     })
                     .map(each => each.textContent.trim());
                 if (side.scrollHeight > side.clientHeight) found.push(`scrolls by ${side.scrollHeight - side.clientHeight}`);
+                // The title block takes no more of the sheet than one line of words, in either language.
+                const title = document.querySelector(".title-block").getBoundingClientRect();
+                const inner = document.querySelector(".inner").getBoundingClientRect();
+                if (title.height > 56 || title.left < inner.left) found.push(`title block of ${title.width.toFixed()} by ${title.height.toFixed()}`);
                 return found;
             }
             """

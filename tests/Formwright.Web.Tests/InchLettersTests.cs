@@ -27,6 +27,7 @@ public sealed partial class InchLettersTests
     [InlineData("Sheet 1: plywood 30 mm, 2500 × 1250", "Sheet 1: plywood 1.18 in, 98.43″ × 49.21″")]
     [InlineData("bend out, tightest R 69", "bend out, tightest R 2.72″")]
     [InlineData("0.4", ".016″")]
+    [InlineData("0.5", ".020″")]
     [InlineData("F7", "F7")]
     [InlineData("12", "12")]
     [InlineData("15.5°", "15.5°")]

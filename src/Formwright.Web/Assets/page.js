@@ -213,6 +213,8 @@ if (!globalThis.formwright) {
             findings?.scrollIntoView({ block: "start" });
             findings?.focus({ preventScroll: true });
         }
+        // The answer comes below its question, where the window may end.
+        if (event.target.closest?.("[data-solve]")) setTimeout(() => document.querySelector("[data-take]")?.scrollIntoView({ block: "nearest" }), 150);
         // A cure on this very stage needs no new page.
         if (link && link.hasAttribute("data-here")) { event.preventDefault(); jump(link.dataset.jump); }
     }, true);
@@ -265,8 +267,8 @@ if (!globalThis.formwright) {
             if (isArrow) event.preventDefault();
             // An arrow steps on from what was typed; Escape takes it back.
             if (isArrow && event.target === edited) event.target.dispatchEvent(new Event("change", { bubbles: true }));
-            if (event.key === "Escape") { event.target.value = event.target.dataset.was; edited = null; }
         }
+        if (event.key === "Escape" && event.target.dataset?.was !== undefined) { event.target.value = event.target.dataset.was; edited = null; }
         if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
         const back = document.querySelector(event.shiftKey ? '[data-do="redo"]' : '[data-do="undo"]');
         // A field that is being typed in takes its own typing back first.

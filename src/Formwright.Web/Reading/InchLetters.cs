@@ -40,7 +40,7 @@ internal static partial class InchLetters
 
         // Depths stand close together on a board, and inches need more digits than mm: no 0 before the point, as is the custom.
         string Short(string written) =>
-            !reader.Comma && written.StartsWith("0.", StringComparison.Ordinal)
+            written.Length > 2 && written[0] == '0' && written[1] is '.' or ','
                 ? written[1..]
                 : written;
 
@@ -49,14 +49,18 @@ internal static partial class InchLetters
             string digits = figure.Value.Replace(',', '.');
             int point = digits.IndexOf('.', StringComparison.Ordinal);
             double mm = double.Parse(digits, CultureInfo.InvariantCulture);
-            return Written(mm, point < 0 ? 0 : digits.Length - 1 - point, reader);
+            return Written(mm, point < 0 ? 0 : digits.Length - 1 - point, reader, isWhole: true);
         }
     }
 
-    private static string Written(double mm, int decimals, Reader reader) =>
+    // A figure of a dimension has no more decimals than it needs; what was written with its decimals keeps them.
+    private static string Written(double mm, int decimals, Reader reader, bool isWhole = false) =>
         (mm < 0 ? "−" : "")
         + Math.Round(Math.Abs(mm) / Lengths.MmPerInch, decimals + 2, MidpointRounding.AwayFromZero)
-            .ToString("0." + new string('#', decimals + 2), reader.Culture)
+            .ToString(
+                isWhole ? $"F{decimals + 2}" : "0." + new string('#', decimals + 2),
+                reader.Culture
+            )
         + Mark;
 
     // 2500 × 1250

@@ -34,6 +34,16 @@ internal static class Looking
         await page.Field(key).PressAsync("Enter");
     }
 
+    /// <summary>Waits until what the frame shows is drawn for the frame as it is now: the page tells its size after the first drawing is laid out.</summary>
+    public static async Task DrawnAsync(this IPage page)
+    {
+        const string isDrawn =
+            "() => !document.querySelector('.pending.wide, .pending-drawing') && (document.querySelector('.views svg, svg[data-drawing], .paper svg'))";
+        await page.WaitForFunctionAsync(isDrawn, null, new() { Timeout = 100_000 });
+        await page.WaitForTimeoutAsync(150);
+        await page.WaitForFunctionAsync(isDrawn, null, new() { Timeout = 100_000 });
+    }
+
     /// <summary>Drags a handle by so many pixels.</summary>
     public static async Task DragAsync(
         this IPage page,

@@ -69,7 +69,7 @@ public sealed class SightTests(Browser browser)
                     await Expect(page.Locator($"[data-view-of='{id} 0']")).ToBeVisibleAsync();
                 }
 
-                await DrawnAsync(page);
+                await page.DrawnAsync();
                 int views = Math.Max(1, await page.Locator("[data-view]").CountAsync());
                 for (int view = 0; view < Math.Min(views, most); view++)
                 {
@@ -77,7 +77,7 @@ public sealed class SightTests(Browser browser)
                     {
                         await page.Locator($"[data-view='{view}']").ClickAsync();
                         await Expect(page.Locator($"[data-view-of$=' {view}']")).ToBeVisibleAsync();
-                        await DrawnAsync(page);
+                        await page.DrawnAsync();
                     }
 
                     string[] found = await page.EvaluateAsync<string[]>(Faults);
@@ -87,16 +87,6 @@ public sealed class SightTests(Browser browser)
         }
 
         Assert.True(faults.Count == 0, string.Join('\n', faults.Distinct()));
-    }
-
-    // Drawn for the frame as it is now: the page tells its size after the first drawing is laid out.
-    private static async Task DrawnAsync(IPage page)
-    {
-        const string isDrawn =
-            "() => !document.querySelector('.pending.wide, .pending-drawing') && (document.querySelector('.views svg, svg[data-drawing], .paper svg'))";
-        await page.WaitForFunctionAsync(isDrawn, null, new() { Timeout = 100_000 });
-        await page.WaitForTimeoutAsync(150);
-        await page.WaitForFunctionAsync(isDrawn, null, new() { Timeout = 100_000 });
     }
 
     // Names whose letters, as they stand, meet a line, the box of builds or another name.
@@ -161,7 +151,7 @@ public sealed class SightTests(Browser browser)
         {
             await page.SetAsync("neck.ramp", $"{ramp} mm");
             await browser.Shop.FileSaysAsync(name, $"ramp = {ramp}");
-            await DrawnAsync(page);
+            await page.DrawnAsync();
             string[] touching = await page.EvaluateAsync<string[]>(Touching);
             Assert.True(touching.Length == 0, string.Join('\n', touching));
         }

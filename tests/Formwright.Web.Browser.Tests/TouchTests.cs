@@ -87,7 +87,7 @@ public sealed class TouchTests(Browser browser)
         // The link of a stage needs no new page.
         await page.Locator(".stages a").Nth(5).ClickAsync();
         await page.Locator(".hole-target").First.WaitForAsync();
-        await page.WaitForFunctionAsync("() => !document.querySelector('.pending-drawing')");
+        await page.DrawnAsync();
         string[] holes = await page.EvaluateAsync<string[]>(MissedHoles);
         Assert.True(holes.Length == 0, string.Join('\n', holes));
     }

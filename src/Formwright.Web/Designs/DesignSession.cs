@@ -38,7 +38,8 @@ public sealed class DesignSession : IDisposable
         DesignFolder folder,
         string name,
         Behind behind,
-        Func<InstrumentDesign, Study?, long?, Study> study
+        Func<InstrumentDesign, Study?, long?, Study> study,
+        TimeProvider? time = null
     )
     {
         ArgumentNullException.ThrowIfNull(folder);
@@ -71,7 +72,8 @@ public sealed class DesignSession : IDisposable
             () => State = State with { HasFailed = true },
             () => Changed?.Invoke(),
             behind,
-            study
+            study,
+            time ?? TimeProvider.System
         );
         if (reading.Succeeded)
         {

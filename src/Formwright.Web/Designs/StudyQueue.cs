@@ -13,13 +13,15 @@ namespace Formwright.Web.Designs;
 /// <param name="told">Called after either, without it.</param>
 /// <param name="behind">Does the work.</param>
 /// <param name="study">Computes a design, from an earlier study, with so many builds.</param>
+/// <param name="time">Tells how long a hand rests.</param>
 internal sealed class StudyQueue(
     Lock gate,
     Action<Study, bool> take,
     Action failed,
     Action told,
     Behind behind,
-    Func<InstrumentDesign, Study?, long?, Study> study
+    Func<InstrumentDesign, Study?, long?, Study> study,
+    TimeProvider time
 )
 {
     private const long BuildsWhileDragged = 1000;
@@ -29,6 +31,7 @@ internal sealed class StudyQueue(
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(200);
 
     private (InstrumentDesign Design, bool IsDragged)? wanted;
+    private long movedAt;
     private Study? last;
     private Task work = Task.CompletedTask;
 
@@ -38,6 +41,7 @@ internal sealed class StudyQueue(
         lock (gate)
         {
             wanted = (design, isDragged);
+            movedAt = time.GetTimestamp();
             if (work.IsCompleted)
             {
                 work = Task.Run(Work);
@@ -102,31 +106,35 @@ internal sealed class StudyQueue(
         }
     }
 
+    // Counted from the last move, so that whoever lets go waits no longer than that.
     private async Task<bool> RestsAsync()
     {
-        for (TimeSpan waited = default; waited < Patience; waited += HandRests)
+        long began = time.GetTimestamp();
+        while (true)
         {
-            InstrumentDesign seen;
+            TimeSpan left;
             lock (gate)
             {
-                if (wanted is not { IsDragged: true } wish)
+                if (wanted is not { IsDragged: true })
                 {
                     return true;
                 }
 
-                seen = wish.Design;
+                left = HandRests - time.GetElapsedTime(movedAt);
             }
 
-            await Task.Delay(HandRests);
-            lock (gate)
+            if (left <= TimeSpan.Zero)
             {
-                if (wanted is { } wish && ReferenceEquals(wish.Design, seen))
-                {
-                    return true;
-                }
+                return true;
             }
+
+            if (time.GetElapsedTime(began) >= Patience)
+            {
+                return false;
+            }
+
+            // A timer counts whole ms; a shorter wait would end at once.
+            await Task.Delay(TimeSpan.FromMilliseconds(Math.Ceiling(left.TotalMilliseconds)), time);
         }
-
-        return false;
     }
 }

@@ -72,8 +72,8 @@ public sealed record Tooling(
     public Tooling WithBridge(Guitar guitar, BridgePlan bridge)
     {
         ArgumentNullException.ThrowIfNull(bridge);
-        Part placed = BenchTemplates.Placement(guitar, bridge.Middle);
-        Part before = Templates.Single(part => part.Id == placed.Id);
+        Part before = Templates.Single(part => part.Id == BenchTemplates.PlacementId);
+        Part placed = BenchTemplates.WithBridge(before, guitar, bridge.Middle);
         // The same tooling, if the bridge has not moved: whoever holds it sees that nothing changed.
         return before
             .Insides.SelectMany(inside => inside.Vertices)

@@ -8,6 +8,7 @@ using Formwright.Jigs.Parts;
 using Formwright.Sheets.Cutting;
 using Formwright.Testing;
 using Xunit;
+using static System.FormattableString;
 
 namespace Formwright.Sheets.Tests;
 
@@ -46,6 +47,95 @@ public sealed class SheetSetTests
         );
         string[] own = ["workboard", "overlay", "support-blocks", "gaps"];
         Assert.Equal(own.Length, sheets.Count(named => own.Contains(named.Id)));
+    }
+
+    // What is written alike in both languages is a name, a material's number or a word that they share; anything else was forgotten.
+    [Theory]
+    [InlineData("heron")]
+    [InlineData("dunlin")]
+    [InlineData("plover")]
+    public void Every_word_on_a_sheet_is_translated(string model)
+    {
+        string[] english = [.. Words("en")];
+        string[] alike =
+        [
+            .. english
+                .Intersect(Words("es"))
+                .Except(["cents", "material", "E, GPa", "Tern Lane workshop"]),
+        ];
+        Assert.True(english.Length > 300);
+        Assert.True(alike.Length == 0, string.Join(Environment.NewLine, alike));
+
+        IEnumerable<string> Words(string language) =>
+            Flaws.Made(
+                language,
+                () =>
+                    (string[])
+                        [
+                            .. Flaws
+                                .Texts(Sheets(model))
+                                .Where(text => text.Count(char.IsLetter) >= 4)
+                                .Distinct(),
+                        ]
+            );
+    }
+
+    // Where a machine, dust or heat comes in, the sheet that the maker has at hand says so.
+    [Theory]
+    [InlineData("heron")]
+    [InlineData("dunlin")]
+    [InlineData("plover")]
+    public void Every_sheet_from_which_wood_is_cut_or_bent_has_its_cautions(string model)
+    {
+        string[] cutting =
+        [
+            "fret-rule",
+            "board",
+            "thickness",
+            "rosette",
+            "neck",
+            "bending",
+            "bridge",
+            "dome-gauges",
+            "workboard",
+            "overlay",
+            "support-blocks",
+            "spots",
+            "relief-gauges",
+            "mould",
+        ];
+        NamedSheet[] sheets =
+        [
+            .. Flaws.NoneIn("en", () => Sheets(model)).Where(named => cutting.Contains(named.Id)),
+        ];
+        Assert.InRange(sheets.Length, 11, 13);
+        Assert.All(
+            sheets,
+            named =>
+                Assert.Contains(
+                    named.Sheet.Draw().Marks.OfType<TextMark>(),
+                    mark => mark.Text == "Take care"
+                )
+        );
+    }
+
+    // Stations that lie close to each other or to a bout have their figures moved apart.
+    [Theory]
+    [InlineData(-12)]
+    [InlineData(-8)]
+    [InlineData(-4)]
+    [InlineData(-1)]
+    [InlineData(1)]
+    [InlineData(4)]
+    [InlineData(8)]
+    public void Bars_close_to_bout_and_waist_leave_every_figure_of_the_outline_readable(double off)
+    {
+        string text = File.ReadAllText(Repository.PathOf("examples", "dunlin.toml"))
+            .Replace("at = 83", Invariant($"at = {99 + off}"), StringComparison.Ordinal)
+            .Replace("at = 196", Invariant($"at = {180 - off}"), StringComparison.Ordinal);
+        Guitar guitar = Instrument.Guitar.Build(DesignText.Parse(text, "d").Design!).Guitar!;
+        string[] ids = ["outline", "soundboard", "template-placement", "workboard", "overlay"];
+        Flaws.NoneIn("en", () => Sheets(guitar).Where(named => ids.Contains(named.Id)));
     }
 
     [Fact]

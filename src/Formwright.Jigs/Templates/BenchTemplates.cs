@@ -39,12 +39,19 @@ public static class BenchTemplates
         ];
     }
 
-    /// <summary>The template for bars, rosette and bridge.</summary>
+    /// <summary>The template for bars, rosette and bridge with the window of a bridge that stands elsewhere.</summary>
+    /// <param name="placement">The template.</param>
     /// <param name="guitar">The instrument.</param>
     /// <param name="bridge">Middle of the bridge, body frame, mm.</param>
-    public static Part Placement(Guitar guitar, Point bridge)
+    public static Part WithBridge(Part placement, Guitar guitar, Point bridge)
     {
+        ArgumentNullException.ThrowIfNull(placement);
         ArgumentNullException.ThrowIfNull(guitar);
+        return placement with { Insides = [.. Windows(guitar, bridge).Select(Rectangle)] };
+    }
+
+    private static Part Placement(Guitar guitar, Point bridge)
+    {
         double join = guitar.JoinMm;
         ArcPath line = new OutlineOffsets(guitar.Outline, join, ToleranceMm).From(0, 0)!;
         SoundholeDesign hole = guitar.Design.Soundhole;

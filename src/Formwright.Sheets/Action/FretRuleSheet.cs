@@ -23,7 +23,8 @@ internal static class FretRuleSheet
             Titles.Of(guitar, "sheet.fret-rule"),
             view,
             Table(action),
-            new Notes("", [SheetsWords.Of["fret-rule.how"]], ColumnMm)
+            new Notes("", [SheetsWords.Of["fret-rule.how"]], ColumnMm),
+            Care.WithDust(ColumnMm)
         );
         return new NamedSheet("fret-rule", sheet, IsTiled: true);
     }

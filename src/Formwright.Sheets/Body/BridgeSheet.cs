@@ -39,11 +39,14 @@ internal static class BridgeSheet
                 new ViewBlock(nut),
                 Strings(body),
                 What(body.Bridge),
-                new Notes(
-                    "",
-                    [SheetsWords.Of["bridge.note"], SheetsWords.Of["bridge.note-caul"]],
-                    120
-                ),
+                new StackBlock([
+                    new Notes(
+                        "",
+                        [SheetsWords.Of["bridge.note"], SheetsWords.Of["bridge.note-caul"]],
+                        128
+                    ),
+                    Care.WithDust(128),
+                ]),
             ],
             250
         );

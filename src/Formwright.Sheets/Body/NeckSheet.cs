@@ -49,6 +49,7 @@ internal static class NeckSheet
                 Style = TextStyle.Body.Larger,
             }
         );
+        blocks.Add(Care.AtTheMachine(190, TextStyle.Body.Larger));
         Sheet sheet = Layout.Beside(Titles.Of(guitar, "sheet.neck"), [side, plan], blocks, 190);
         return new NamedSheet("neck", sheet, IsTiled: true);
     }

@@ -27,9 +27,10 @@ internal static class RosetteSheet
             [
                 new ViewBlock(section),
                 Rings(guitar),
-                new Notes("", [SheetsWords.Of["rosette.note"]], 160),
+                new Notes("", [SheetsWords.Of["rosette.note"]], 44),
+                Care.WithDust(112),
             ],
-            160
+            168
         );
         return new NamedSheet("rosette", sheet, IsTiled: false);
     }
@@ -151,5 +152,9 @@ internal static class RosetteSheet
                         ]
                 ),
             ]
-        );
+        )
+        {
+            // As wide as its heading in any language.
+            WidthMm = 82,
+        };
 }

@@ -53,10 +53,7 @@ internal static class ThicknessSheet
             Numbered = true,
             Style = TextStyle.Body.Larger,
         };
-        Cautions care = new([SheetsWords.Of["caution.dust"]], ColumnMm)
-        {
-            Style = TextStyle.Body.Larger,
-        };
+        Cautions care = Care.WithDust(ColumnMm, TextStyle.Body.Larger);
         return new NamedSheet(
             "thickness",
             Composing.WithColumn(Titles.Of(guitar, "sheet.thickness"), view, figures, how, care),

@@ -13,6 +13,7 @@ internal static class ProfileSheet
     private const double LeastNotesMm = 170;
     private const double EveryMm = 30;
     private const double FromEndMm = 12;
+    private const double CareMm = 184;
 
     public static NamedSheet Of(Guitar guitar, string id, IReadOnlyList<Part> parts)
     {
@@ -34,11 +35,23 @@ internal static class ProfileSheet
         string figures = SheetsWords.Of[$"{id}.figures"];
         string use = SheetsWords.Of[$"{id}.how"];
         Notes how = new("", [$"{figures}. {use}"], Math.Max(width, LeastNotesMm));
+        Cautions care = Care.WithDust(Math.Min(CareMm, Math.Max(width, LeastNotesMm)));
         double height = views.Sum(view => view.Bounds().HeightMm + GapMm) + how.Size.HeightMm;
-        Sheet sheet = new(
-            Titles.Of(guitar, $"sheet.{id}"),
-            Paper.Holding(new Size(Math.Max(width, LeastNotesMm), height))
-        );
+        Size size = new(Math.Max(width, LeastNotesMm), height);
+        Sheet sheet = new(Titles.Of(guitar, $"sheet.{id}"), Paper.Holding(size));
+        // Left of the title block, where there is room; else below.
+        bool beside =
+            sheet.BesideTitle.WidthMm >= care.Size.WidthMm
+            && sheet.BesideTitle.HeightMm >= care.Size.HeightMm;
+        if (!beside)
+        {
+            double more = Composing.BlockGapMm + care.Size.HeightMm;
+            sheet = sheet with
+            {
+                Paper = Paper.Holding(size with { HeightMm = size.HeightMm + more }),
+            };
+        }
+
         Box area = sheet.Area;
         Point at = area.TopLeft;
         foreach (View view in views)
@@ -48,7 +61,11 @@ internal static class ProfileSheet
             at = new Point(at.X, placed.Bounds().BottomMm - GapMm);
         }
 
-        return new NamedSheet(id, sheet.Add(Flow.Down(at, 0, how)), IsTiled: true);
+        sheet = sheet.Add(Flow.Down(at, 0, how));
+        Point foot = beside
+            ? sheet.BesideTitle.TopLeft
+            : at - new Vector(0, how.Size.HeightMm + Composing.BlockGapMm);
+        return new NamedSheet(id, sheet.Add(Flow.Down(foot, 0, care)), IsTiled: true);
     }
 
     // Every 30 mm from the centreline: a block's height over its straight edge, a gauge's depth below the rim.

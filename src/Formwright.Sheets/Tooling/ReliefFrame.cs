@@ -38,13 +38,7 @@ internal static class ReliefFrame
                     Numbered = true,
                     Style = TextStyle.Body.Larger,
                 },
-                new Cautions(
-                    [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
-                    ColumnMm
-                )
-                {
-                    Style = TextStyle.Body.Larger,
-                }
+                Care.AtTheMachine(ColumnMm, TextStyle.Body.Larger)
             ),
             IsTiled: true
         );

@@ -33,7 +33,7 @@ internal static class ReliefSections
                 .. across.Select(y => new Column(
                     y == 0 ? SheetsWords.Of["column.centre"] : $"± {Figures.Mm(y, 0)}",
                     Align.Right,
-                    26
+                    20
                 )),
             ],
             [

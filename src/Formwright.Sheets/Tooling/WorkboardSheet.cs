@@ -11,7 +11,9 @@ namespace Formwright.Sheets.Tooling;
 /// <summary>The workboard at full size, face up: edge, relief contours, holes for the mould, cross sections, how to carve it.</summary>
 internal static class WorkboardSheet
 {
-    private const double ColumnMm = 250;
+    // Narrow enough for three columns side by side below the board, on a roll of 610 mm.
+    private const double GapsMm = 148;
+    private const double ColumnMm = 180;
 
     public static NamedSheet Of(Guitar guitar, WorkboardPlan plan)
     {
@@ -22,7 +24,7 @@ internal static class WorkboardSheet
         bool carved = plan.Relief.Method == ReliefMethod.Carved;
         Block[] blocks =
         [
-            GapSheet.Table(plan, ColumnMm, style: TextStyle.Body.Larger),
+            GapSheet.Table(plan, GapsMm, style: TextStyle.Body.Larger),
             .. carved ? [ReliefSections.Depths(plan, ColumnMm)] : Array.Empty<Block>(),
             new Notes(
                 SheetsWords.Of[carved ? "workboard.how" : "workboard.how-overlay"],
@@ -33,13 +35,7 @@ internal static class WorkboardSheet
                 Numbered = true,
                 Style = TextStyle.Body.Larger,
             },
-            new Cautions(
-                [SheetsWords.Of["caution.router"], SheetsWords.Of["caution.dust"]],
-                ColumnMm
-            )
-            {
-                Style = TextStyle.Body.Larger,
-            },
+            Care.AtTheMachine(ColumnMm, TextStyle.Body.Larger),
             .. ReliefSections.Cuts(guitar, plan),
         ];
         return new NamedSheet(

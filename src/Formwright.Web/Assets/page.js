@@ -191,8 +191,6 @@ export async function jump(key) {
         more.open = true;
         for (let i = 0; i < 40 && !find() && !more.querySelector(".field"); i++) await new Promise(done => setTimeout(done, 50));
     }
-    // What was just added is drawn in a moment.
-    for (let i = 0; i < 20 && !find() && key.includes("["); i++) await new Promise(done => setTimeout(done, 50));
     const field = find() ?? near();
     if (!field) return false;
     field.closest("details")?.setAttribute("open", "");

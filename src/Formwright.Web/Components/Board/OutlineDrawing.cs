@@ -24,7 +24,7 @@ internal sealed class OutlineDrawing
 
     // The height of a figure, and how far two beside each other stand from the centreline.
     private const double FigurePx = 28;
-    private const double AsidePx = 40;
+    private const double AsidePx = 36;
     private const int MostTracePoints = 1500;
 
     private readonly Reader reader;

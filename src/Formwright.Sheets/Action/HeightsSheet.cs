@@ -9,7 +9,7 @@ namespace Formwright.Sheets.Action;
 internal static class HeightsSheet
 {
     private const double Scale = 0.2;
-    private const double Heights = 16;
+    private const double Heights = 10;
 
     // A height that no line of the drawing would show.
     private const double LeastShownMm = 0.05;
@@ -21,13 +21,20 @@ internal static class HeightsSheet
         View board = ViewOf(guitar, action, action.OnBoard, "heights.on-board")
             .TopLeftAt(new Point(area.LeftMm, area.TopMm));
         View strung = ViewOf(guitar, action, action.Strung, "heights.strung")
-            .TopLeftAt(new Point(area.LeftMm, board.Bounds().BottomMm - 6));
-        double below = strung.Bounds().BottomMm - 7;
+            .TopLeftAt(new Point(area.LeftMm, board.Bounds().BottomMm - 4));
+        double below = strung.Bounds().BottomMm - 5;
         return new NamedSheet(
             "heights",
             sheet
                 .Add(board, strung)
-                .Add(Flow.Down(new Point(area.LeftMm, below), 5, Table(action, area.WidthMm))),
+                .Add(
+                    Flow.Down(
+                        new Point(area.LeftMm, below),
+                        5,
+                        Table(action, area.WidthMm),
+                        Care.UnderTension(area.WidthMm)
+                    )
+                ),
             IsTiled: false
         );
     }

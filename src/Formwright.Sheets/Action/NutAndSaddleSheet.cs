@@ -15,6 +15,9 @@ internal static class NutAndSaddleSheet
     private const double LeastMm = 34;
     private const double GapMm = 4;
 
+    // Beside the nut, which takes no more than half the sheet.
+    private const double CareMm = 60;
+
     public static NamedSheet Of(Guitar guitar, NeckAndAction action)
     {
         Sheet sheet = new(Titles.Of(guitar, "sheet.nut-and-saddle"), Paper.A4);
@@ -53,6 +56,12 @@ internal static class NutAndSaddleSheet
             "nut-and-saddle",
             sheet
                 .Add(nut, saddle, plan)
+                .Add(
+                    Care.WithBone(CareMm) with
+                    {
+                        TopLeft = new Point(area.RightMm - CareMm, area.TopMm),
+                    }
+                )
                 .Add(
                     Flow.Down(
                         new Point(area.LeftMm, top),

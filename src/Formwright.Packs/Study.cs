@@ -19,6 +19,7 @@ namespace Formwright.Packs;
 /// <param name="Plate">Its soundboard as a plate, computed when first asked for; null without an instrument.</param>
 /// <param name="Tooling">Its tooling, null without an instrument.</param>
 /// <param name="Findings">All findings, gravest first, then in trade order.</param>
+/// <param name="Cores">On how many cores at most its stock is nested; -1 for all.</param>
 public sealed record Study(
     InstrumentDesign Design,
     Guitar? Guitar,
@@ -26,12 +27,18 @@ public sealed record Study(
     BodyPlan? Body,
     SoundboardPlate? Plate,
     Jigs.Tooling? Tooling,
-    IReadOnlyList<Finding> Findings
+    IReadOnlyList<Finding> Findings,
+    int Cores = -1
 )
 {
     private readonly Lazy<StockPlan?> stock = new(() =>
         Guitar is not null && Tooling is not null
-            ? StockPlanner.Of(Design.Stock, Tooling.Parts, HardwareList.Of(Guitar, Tooling))
+            ? StockPlanner.Of(
+                Design.Stock,
+                Tooling.Parts,
+                HardwareList.Of(Guitar, Tooling),
+                cores: Cores
+            )
             : null
     );
 
@@ -75,6 +82,13 @@ public sealed record Study(
         );
     }
 
+    /// <summary>The sheets made without those of the stock, with them: it is nested, the others are not made again.</summary>
+    /// <param name="sheets">What <see cref="Sheets"/> made without the stock, in the same language.</param>
+    public IReadOnlyList<NamedSheet> WithStock(IReadOnlyList<NamedSheet> sheets) =>
+        Guitar is not null && Stock is { } nested
+            ? SheetSet.WithStock(sheets, Guitar, nested)
+            : sheets;
+
     /// <summary>One of its sheets, not numbered, without making the others; null where there is none of that name.</summary>
     public NamedSheet? Sheet(string id) =>
         Guitar is not null && Action is not null && Body is not null && Tooling is not null
@@ -93,7 +107,13 @@ public sealed record Study(
     /// <param name="design">A design that was read without diagnostics.</param>
     /// <param name="earlier">A study of an earlier state: what the change can't touch is taken from it.</param>
     /// <param name="builds">Builds of the chance that the action lands in its band; null for the design's number, fewer while something is dragged.</param>
-    public static Study Of(InstrumentDesign design, Study? earlier = null, long? builds = null)
+    /// <param name="cores">On how many cores at most its stock is nested, which takes longest; -1 for all.</param>
+    public static Study Of(
+        InstrumentDesign design,
+        Study? earlier = null,
+        long? builds = null,
+        int cores = -1
+    )
     {
         GuitarResult result = Guitar.Build(design, earlier?.Guitar);
         // Tooling needs neither plate nor action, which take as long. While something is dragged it waits for them: the other core is the hand's.
@@ -126,7 +146,7 @@ public sealed record Study(
                 .Concat(tooling is null ? [] : StockCheck.Of(design.Stock, tooling.Parts))
                 .OrderByDescending(finding => finding.Severity),
         ];
-        return new Study(design, result.Guitar, action, body, plate, tooling, findings);
+        return new Study(design, result.Guitar, action, body, plate, tooling, findings, cores);
 
         Jigs.Tooling? Made() =>
             result.Guitar is not { } guitar ? null

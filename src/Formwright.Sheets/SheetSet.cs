@@ -63,12 +63,22 @@ public static class SheetSet
         }
 
         sheets.AddRange(OrderSheets.Of(guitar, WorkOrder.Of(guitar, tooling)));
-        if (nest?.Invoke() is { } stock)
-        {
-            sheets.AddRange(StockSheets(guitar, stock));
-        }
+        return nest?.Invoke() is { } stock ? WithStock(sheets, guitar, stock) : Numbered(sheets);
+    }
 
-        return [.. sheets.Select((named, i) => Numbered(named, i + 1, sheets.Count))];
+    /// <summary>Sheets with those of the stock behind them, numbered anew.</summary>
+    /// <param name="sheets">All other sheets of the design.</param>
+    /// <param name="guitar">The instrument.</param>
+    /// <param name="stock">What the tooling is cut from.</param>
+    public static IReadOnlyList<NamedSheet> WithStock(
+        IReadOnlyList<NamedSheet> sheets,
+        Guitar guitar,
+        StockPlan stock
+    )
+    {
+        ArgumentNullException.ThrowIfNull(sheets);
+        ArgumentNullException.ThrowIfNull(stock);
+        return Numbered([.. sheets, .. StockSheets(guitar, stock)]);
     }
 
     private static IEnumerable<NamedSheet> ReliefSheets(Guitar guitar, WorkboardPlan plan)
@@ -162,6 +172,9 @@ public static class SheetSet
         ArgumentNullException.ThrowIfNull(id);
         return id == "cut-list" || id.StartsWith("nest-", StringComparison.Ordinal);
     }
+
+    private static NamedSheet[] Numbered(List<NamedSheet> sheets) =>
+        [.. sheets.Select((named, i) => Numbered(named, i + 1, sheets.Count))];
 
     private static NamedSheet Numbered(NamedSheet named, int number, int count)
     {

@@ -19,12 +19,14 @@ public static class StockPlanner
     /// <param name="parts">Every part.</param>
     /// <param name="hardware">What is bought ready made.</param>
     /// <param name="effort">How long to look for a better nest, in pairs of stretches for each kind of stock.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A negative effort.</exception>
+    /// <param name="cores">On how many cores at most, 1 or more; -1 for all. The plan is the same.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A negative effort, or no core.</exception>
     public static StockPlan Of(
         StockDesign stock,
         IEnumerable<Part> parts,
         IEnumerable<HardwareItem> hardware,
-        long effort = UsualEffort
+        long effort = UsualEffort,
+        int cores = -1
     )
     {
         ArgumentNullException.ThrowIfNull(stock);
@@ -40,6 +42,7 @@ public static class StockPlanner
         Parallel.For(
             0,
             groups.Length,
+            new ParallelOptions { MaxDegreeOfParallelism = cores },
             i => nests[i] = groups[i].Sheets.Count > 0 ? Choose(stock, groups[i], effort) : null
         );
         foreach ((StockGroup group, Chosen? nest) in groups.Zip(nests))

@@ -32,7 +32,11 @@ public sealed class DesignSession : IDisposable
     /// <exception cref="ArgumentException">There is no such design.</exception>
     /// <exception cref="IOException">It can't be read.</exception>
     public DesignSession(DesignFolder folder, string name, Behind behind)
-        : this(folder, name, behind, Study.Of) { }
+        : this(folder, name, behind, Studied) { }
+
+    // One core is the hand's, however long the stock is nested.
+    private static Study Studied(InstrumentDesign design, Study? earlier, long? builds) =>
+        Study.Of(design, earlier, builds, Math.Max(1, Environment.ProcessorCount - 1));
 
     internal DesignSession(
         DesignFolder folder,

@@ -45,8 +45,12 @@ internal sealed partial class DrawnSheets
         this.study = study;
         this.culture = culture;
         this.reader = reader;
-        early = new(() => Task.Run(() => Made(withStock: false)));
-        whole = new(() => Task.Run(() => Made(withStock: true)));
+        early = new(() => Task.Run(() => Spoken(() => study.Sheets(withStock: false))));
+        whole = new(async () =>
+        {
+            IReadOnlyList<NamedSheet> made = await early!.Value;
+            return await Task.Run(() => Spoken(() => study.WithStock(made)));
+        });
     }
 
     /// <summary>Whether the sheets are listed, if not yet those of the stock.</summary>
@@ -75,10 +79,10 @@ internal sealed partial class DrawnSheets
     private static bool IsDone(Lazy<Task<IReadOnlyList<NamedSheet>>> made) =>
         made is { IsValueCreated: true, Value.IsCompletedSuccessfully: true };
 
-    private IReadOnlyList<NamedSheet> Made(bool withStock)
+    private IReadOnlyList<NamedSheet> Spoken(Func<IReadOnlyList<NamedSheet>> make)
     {
         using SheetCulture spoken = new(culture);
-        return study.Sheets(withStock);
+        return make();
     }
 
     /// <summary>The sheets as they print, in the language of their design.</summary>

@@ -87,8 +87,25 @@ public sealed class BehindTests : IDisposable
     [Fact]
     public async Task APageWhoseChangeIsToldBadlyStopsNoLaterStudy()
     {
-        session = await SessionOf(Heron.Value);
-        bool isBad = false;
+        // The study waits until the change itself was told.
+        using ManualResetEventSlim isToldOf = new();
+        session = new(
+            folder,
+            "Heron",
+            new Behind(faults),
+            (design, _, _) =>
+            {
+                if (design.Outline.Waist.WidthMm == 240)
+                {
+                    isToldOf.Wait();
+                }
+
+                return Heron.Value;
+            }
+        );
+        await session.WhenSettled();
+        session.Set("outline.waist.width", "240");
+        bool isBad = true;
         session.Changed += () =>
         {
             if (isBad)
@@ -97,8 +114,7 @@ public sealed class BehindTests : IDisposable
                 throw new InvalidOperationException("a page that is gone");
             }
         };
-        session.Set("outline.waist.width", "240");
-        isBad = true;
+        isToldOf.Set();
         await session.WhenSettled();
         Assert.Contains("a page that is gone", Assert.Single(faults.All));
     }

@@ -1,4 +1,5 @@
 using Formwright.Design;
+using Formwright.Packs;
 using Formwright.Web.Designs;
 using Microsoft.Extensions.Logging.Abstractions;
 
@@ -104,11 +105,26 @@ public sealed class SessionTests : IDisposable
     [Fact]
     public async Task EverythingElseFollowsTheOutline()
     {
-        using DesignSession session = new(folder, "Heron", Behind);
+        using ManualResetEventSlim isLookedAt = new();
+        using DesignSession session = new(
+            folder,
+            "Heron",
+            Behind,
+            (design, earlier, builds) =>
+            {
+                if (earlier is not null)
+                {
+                    isLookedAt.Wait();
+                }
+
+                return Study.Of(design, earlier, builds);
+            }
+        );
         await session.WhenSettled();
         session.Set("outline.waist.width", "240");
         Assert.True(session.State.IsPending);
         Assert.Equal(120, session.State.Outline!.Outline!.WidthAt(190) / 2, 3);
+        isLookedAt.Set();
         await session.WhenSettled();
         Assert.False(session.State.IsPending);
         Assert.Equal(session.State.Design, session.State.Study!.Design);

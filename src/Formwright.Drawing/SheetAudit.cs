@@ -11,6 +11,7 @@ namespace Formwright.Drawing;
 public static class SheetAudit
 {
     private const double TouchMm = 0.15;
+    private const double ChordMm = 0.1;
     private const double NearMm = 3;
 
     // The tail of a letter may hang below the area.
@@ -136,7 +137,13 @@ public static class SheetAudit
     // A text may stand on any line that it clears, but a part keeps its whole edge: the saw follows it.
     private static void Cleared(Text[] texts, IReadOnlyList<Mark> marks, List<SheetFlaw> flaws)
     {
-        FillMark[] clears = [.. marks.OfType<FillMark>().Where(m => m.Level == Level.Clear)];
+        (FillMark Mark, Box Box, IReadOnlyList<Point> Corners)[] clears =
+        [
+            .. marks
+                .OfType<FillMark>()
+                .Where(mark => mark.Level == Level.Clear)
+                .Select(mark => (mark, Ink.BoundsOf(mark), mark.Loops[0].Flatten(ChordMm))),
+        ];
         HashSet<FillMark> reported = [];
         foreach (StrokeMark stroke in marks.OfType<StrokeMark>())
         {
@@ -145,23 +152,14 @@ public static class SheetAudit
                 continue;
             }
 
-            IReadOnlyList<Point> points = stroke.Shape.Flatten(0.1);
-            int count = stroke.Shape.Closed ? points.Count : points.Count - 1;
-            for (int i = 0; i < count; i++)
+            foreach ((Point a, Point b, Box box) in Chords(stroke))
             {
-                Point a = points[i];
-                Point b = points[(i + 1) % points.Count];
-                Box box = Box.Empty.With(a).With(b).Grown(TouchMm);
-                foreach (FillMark clear in clears)
+                foreach ((FillMark clear, Box ground, IReadOnlyList<Point> corners) in clears)
                 {
-                    if (
-                        Ink.BoundsOf(clear).Overlaps(box)
-                        && !reported.Contains(clear)
-                        && Meet(clear.Loops[0].Flatten(0.1), [a, b])
-                    )
+                    if (ground.Overlaps(box) && !reported.Contains(clear) && Meet(corners, [a, b]))
                     {
                         reported.Add(clear);
-                        Point at = Ink.BoundsOf(clear).Centre;
+                        Point at = ground.Centre;
                         TextMark? text = texts.MinBy(each => each.Box.Centre.DistanceTo(at))?.Mark;
                         // One that stands on the outline itself is told already.
                         if (!flaws.Any(flaw => flaw.At == text?.Start))
@@ -230,17 +228,12 @@ public static class SheetAudit
                 continue;
             }
 
-            IReadOnlyList<Point> points = stroke.Shape.Flatten(0.1);
-            int count = stroke.Shape.Closed ? points.Count : points.Count - 1;
-            for (int i = 0; i < count; i++)
+            foreach ((Point a, Point b, Box box) in Chords(stroke))
             {
-                Point a = points[i];
-                Point b = points[(i + 1) % points.Count];
-                Box box = Box.Empty.With(a).With(b);
                 foreach (Text text in isOutline ? texts : bare)
                 {
                     if (
-                        text.Box.Grown(TouchMm).Overlaps(box.Grown(TouchMm))
+                        text.Box.Grown(TouchMm).Overlaps(box)
                         && !reported.Contains(text)
                         && Meet(text.Corners, [a, b])
                     )
@@ -256,6 +249,19 @@ public static class SheetAudit
                     }
                 }
             }
+        }
+    }
+
+    // The chords of a line, each with the box of what it touches.
+    private static IEnumerable<(Point A, Point B, Box Box)> Chords(StrokeMark stroke)
+    {
+        IReadOnlyList<Point> points = stroke.Shape.Flatten(ChordMm);
+        int count = stroke.Shape.Closed ? points.Count : points.Count - 1;
+        for (int i = 0; i < count; i++)
+        {
+            Point a = points[i];
+            Point b = points[(i + 1) % points.Count];
+            yield return (a, b, Box.Empty.With(a).With(b).Grown(TouchMm));
         }
     }
 
